@@ -7,7 +7,8 @@
 #include <span>
 #include <vector>
 
-namespace mend::cure {
+namespace mend::cure
+{
 
 /// What somebody read off a thermometer (and hygrometer) at one place.
 struct Reading {
@@ -68,5 +69,9 @@ TemperatureStep staleMargin();
 /// younger than `maxAge` later does not count back: the reference is used and marked.
 /// `stays` are oldest first and not empty.
 Climate climateAlong(std::span<const Stay> stays, Side side, Temperature reference);
+
+/// The same air, but staying from `now` on as it is at `now`: what a forecast is given. Without
+/// it a reading would grow too old inside the forecast, and every long wait would seem to stall.
+Climate keptAsAt(Climate climate, Instant now);
 
 } // namespace mend::cure
