@@ -3,7 +3,8 @@
 #include <array>
 #include <cstdio>
 
-namespace mend {
+namespace mend
+{
 
 std::string toRfc3339(Instant instant)
 {

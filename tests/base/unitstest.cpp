@@ -1,14 +1,20 @@
-#include "core/base/id.h"
 #include "core/base/units.h"
+#include "core/base/id.h"
 
 #include <gtest/gtest.h>
 
 using namespace mend;
 
 template <class A, class B>
-concept Addable = requires(A a, B b) { a + b; };
+concept Addable = requires(A a, B b)
+{
+    a + b;
+};
 template <class A, class B>
-concept Comparable = requires(A a, B b) { a == b; };
+concept Comparable = requires(A a, B b)
+{
+    a == b;
+};
 
 // What must not compile is a test.
 static_assert(!Addable<Mass, Length>);
