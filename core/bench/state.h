@@ -55,6 +55,14 @@ struct PieceStay {
     bool operator==(const PieceStay&) const = default;
 };
 
+/// A hazard was answered for one start: that start goes on, the next one asks again.
+struct Override {
+    StageInstance stage;
+    std::string answer; ///< "INC-01:padsInCan"
+    Instant at;
+    bool operator==(const Override&) const = default;
+};
+
 /// Everything told of one piece, folded.
 struct PieceState {
     record::Piece piece;
@@ -64,7 +72,7 @@ struct PieceState {
     std::map<std::string, int> moreToCome;   ///< repetitions asked for beyond those reckoned
     std::set<std::string> conditions;        ///< of rules::Condition that hold
     std::set<std::string> chosenOptions;
-    std::vector<std::string> overrides;      ///< hazards answered: "INC-01:padsInCan", newest last
+    std::vector<Override> overrides;         ///< hazards answered, newest last
     std::optional<Instant> receivedAt;
     std::optional<Instant> handedOverAt;
     bool agreed = true;

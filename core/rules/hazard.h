@@ -26,6 +26,10 @@ enum class Meeting {
 /// How far apart two things still meet.
 enum class Reach { Room, Piece, Place, Tray };
 
+/// What two sides may have in common so that they do not count as meeting: fragments of
+/// the same owner, powder of the same kind.
+enum class Spares { Nothing, SameOwner, SameMaterial };
+
 /// One of a few large answers that let a blocked start go on.
 struct Answer {
     std::string key;                ///< "padsInCan"
@@ -35,6 +39,14 @@ struct Answer {
 };
 
 /// Two things that must not meet on one bench.
+///
+/// `one` and `other` hold names of what is or comes to the bench:
+///   - the key of a state ("padsDrying"), told or brought by a stage (its `during`, its `leaves`);
+///   - the key or the family of a material in a piece ("plaster", "urushi"); "uncured:" before
+///     it means only until its full cure, in equivalent age;
+///   - a condition of the piece ("porous"), a resource of a stage ("heat"), the key of a stage;
+///   - a kind of place ("cabinet"), where a piece lies or is put.
+/// For Assembly rows `one` is "lockOut" or "ringClosure".
 struct Hazard {
     std::string key;   ///< "INC-01"
     std::string title; ///< "Flame and open solvent"
@@ -48,6 +60,10 @@ struct Hazard {
     std::optional<TemperatureFigure> margin;      ///< degrees above the dew point, as a temperature difference from 0
     std::optional<Figure<Humidity>> humidity;
     std::optional<SpanFigure> span; ///< how close in time counts as meeting
+    std::optional<Verdict> startingOne; ///< Overlap: bringing `one` to a bench that holds `other` weighs otherwise
+    std::optional<Verdict> nearby;      ///< Reach::Piece: what it is for other pieces in the room; empty: nothing
+    Spares spares = Spares::Nothing;
+    bool whenDrier = false;             ///< Climate: under `humidity` it is met; else at or above it
     std::vector<std::string> exceptStages; ///< stages whose own act is meant to meet it
     std::vector<Answer> answers;
     std::string said;  ///< the line on a card that is stopped: "No flame: pads are drying"

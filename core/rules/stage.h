@@ -127,6 +127,7 @@ struct Stage {
     std::optional<SpanFigure> warmThrough; ///< how long a pot lags the cabinet's air
     std::vector<std::string> during;     ///< states that hold while hands are on it: "solventOpen", "flame"
     std::vector<Leaves> leaves;
+    std::vector<std::string> ends;       ///< states of this piece that are over once it is done: powder is covered
     std::vector<std::string> uses;       ///< keys of materials that go into the piece here
     std::vector<std::string> cautions;   ///< keys of caution texts
     bool operator==(const Stage&) const = default;
