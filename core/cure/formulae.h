@@ -49,8 +49,8 @@ struct Observation {
 /// zero, a time is not positive, or the warmer one took longer (then it was not the heat).
 Result<ActivationEnergy> energyFrom(const Observation& one, const Observation& other);
 
-/// How cold a pot must be for this air to wet it (Magnus form, a = 17.62, b = 243.12 degrees,
-/// from memory; other published pairs differ by under 0.01 degree between 0 and 40 degrees).
+/// How cold a pot must be for this air to wet it (Magnus form, a = 17.62, b = 243.12 degrees, from
+/// memory; the pair of Alduchov and Eskridge 1996 differs by about 0.01 degree between 0 and 40 degrees).
 /// Bad input for a humidity not above 0 or above 100 per cent, or air below -80 or above 100 degrees.
 Result<Temperature> dewPoint(Temperature air, Humidity humidity);
 
