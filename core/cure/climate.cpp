@@ -68,10 +68,7 @@ const Air& Climate::at(Instant instant) const
     return later == steps.begin() ? steps.front() : *std::prev(later);
 }
 
-TemperatureStep staleMargin()
-{
-    return degreesApart(3.0);
-}
+TemperatureStep staleMargin() { return degreesApart(3.0); }
 
 Climate climateAlong(std::span<const Stay> stays, Side side, Temperature reference)
 {

@@ -77,14 +77,8 @@ Result<TemperatureStep> dewMargin(Temperature object, Temperature air, Humidity 
     return object - dew.value();
 }
 
-TemperatureStep leastDewMargin()
-{
-    return degreesApart(3.0);
-}
+TemperatureStep leastDewMargin() { return degreesApart(3.0); }
 
-bool staysDry(TemperatureStep margin)
-{
-    return margin >= leastDewMargin();
-}
+bool staysDry(TemperatureStep margin) { return margin >= leastDewMargin(); }
 
 } // namespace mend::cure

@@ -25,14 +25,8 @@ Span q10Time(Span roomTime, double q10, Temperature aged, Temperature room);
 struct WarmthUnit {
 };
 using Warmth = Quantity<WarmthUnit>;
-constexpr double inDegreeHours(Warmth warmth)
-{
-    return static_cast<double>(warmth.count()) / (100.0 * 3'600'000.0);
-}
-constexpr double inDegreeDays(Warmth warmth)
-{
-    return inDegreeHours(warmth) / 24.0;
-}
+constexpr double inDegreeHours(Warmth warmth) { return static_cast<double>(warmth.count()) / (100.0 * 3'600'000.0); }
+constexpr double inDegreeDays(Warmth warmth) { return inDegreeHours(warmth) / 24.0; }
 
 /// How much warmth above `datum` a piece has met: the temperature-time factor of Nurse and Saul
 /// (ASTM C1074), the sum of max(0, T - datum) * dt. Time below the datum never takes any away.

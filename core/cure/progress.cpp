@@ -122,10 +122,7 @@ std::vector<Pace> waitPaces(const Law& law, EnergyEnd end, Temperature reference
 
 /// Milliseconds of credit after `run` more at that rate. The one expression that every sum here is
 /// made of, so that a forecast and the progress that proves it agree to the last bit.
-double creditAfter(double credit, Span run, double rate)
-{
-    return credit + static_cast<double>(run.count()) * rate;
-}
+double creditAfter(double credit, Span run, double rate) { return credit + static_cast<double>(run.count()) * rate; }
 
 /// The first millisecond at which the credit reaches `needed`.
 std::optional<Instant> whenReached(const std::vector<Pace>& paces, Span needed)

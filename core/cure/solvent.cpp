@@ -14,10 +14,7 @@ namespace
 constexpr double atmosphereInPascals = 101325.0;
 constexpr double atmosphereInMmHg = 760.0;
 
-double litresPerMole(Temperature air)
-{
-    return 1000.0 * gasConstant * air.kelvin() / atmosphereInPascals;
-}
+double litresPerMole(Temperature air) { return 1000.0 * gasConstant * air.kelvin() / atmosphereInPascals; }
 
 double vapourLitres(const Solvent& solvent, Volume liquid, Temperature air)
 {

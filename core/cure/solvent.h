@@ -13,30 +13,12 @@ namespace mend::cure
 struct VolumeUnit {
 };
 using Volume = Quantity<VolumeUnit>;
-inline Volume millilitres(double value)
-{
-    return Volume::fromCount(std::llround(value * 1e3));
-}
-inline Volume litres(double value)
-{
-    return Volume::fromCount(std::llround(value * 1e6));
-}
-inline Volume cubicMetres(double value)
-{
-    return Volume::fromCount(std::llround(value * 1e9));
-}
-constexpr double inMillilitres(Volume volume)
-{
-    return static_cast<double>(volume.count()) / 1e3;
-}
-constexpr double inLitres(Volume volume)
-{
-    return static_cast<double>(volume.count()) / 1e6;
-}
-constexpr double inCubicMetres(Volume volume)
-{
-    return static_cast<double>(volume.count()) / 1e9;
-}
+inline Volume millilitres(double value) { return Volume::fromCount(std::llround(value * 1e3)); }
+inline Volume litres(double value) { return Volume::fromCount(std::llround(value * 1e6)); }
+inline Volume cubicMetres(double value) { return Volume::fromCount(std::llround(value * 1e9)); }
+constexpr double inMillilitres(Volume volume) { return static_cast<double>(volume.count()) / 1e3; }
+constexpr double inLitres(Volume volume) { return static_cast<double>(volume.count()) / 1e6; }
+constexpr double inCubicMetres(Volume volume) { return static_cast<double>(volume.count()) / 1e9; }
 
 /// How much of the air is vapour, as parts of the whole: 0.02 is 2 per cent by volume.
 class VapourShare

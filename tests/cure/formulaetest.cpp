@@ -11,9 +11,6 @@ using namespace mend::cure::samples;
 namespace
 {
 
-/// Tables reckoned with R = 8.314 differ from the exact R by less than this share.
-constexpr double tableShare = 0.001;
-
 double calibrated(double oneHours, double oneDegrees, double otherHours, double otherDegrees)
 {
     const auto energy = energyFrom({celsius(oneDegrees), hours(oneHours)}, {celsius(otherDegrees), hours(otherHours)});

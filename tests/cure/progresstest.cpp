@@ -12,9 +12,6 @@ using namespace mend::cure::samples;
 namespace
 {
 
-/// Tables reckoned with R = 8.314 differ from the exact R by less than this share.
-constexpr double tableShare = 0.001;
-
 const Law sixty = unlimited(kilojoulesPerMole(60));
 
 double ageInHours(const Law& law, double reference, const Climate& climate, double after)
@@ -29,10 +26,7 @@ double waitInHours(double needed, double reference, double air)
     return forecast ? inHours(forecast->typical - evening) : -1.0;
 }
 
-void expectShare(double found, double published)
-{
-    EXPECT_NEAR(found, published, published * tableShare);
-}
+void expectShare(double found, double published) { EXPECT_NEAR(found, published, published * tableShare); }
 
 } // namespace
 

@@ -16,22 +16,16 @@ namespace mend::cure::samples
 
 using namespace std::chrono_literals;
 
+/// Tables reckoned with R = 8.314 differ from the exact R by less than this share.
+inline constexpr double tableShare = 0.001;
+
 inline constexpr Instant evening{Span{1'760'000'000'000}};
 
-inline Temperature celsius(double value)
-{
-    return Temperature::fromCelsius(value);
-}
+inline Temperature celsius(double value) { return Temperature::fromCelsius(value); }
 
 /// Hours, to the millisecond.
-inline Span hours(double value)
-{
-    return Span{std::llround(value * 3'600'000.0)};
-}
-inline double inHours(Span span)
-{
-    return static_cast<double>(span.count()) / 3'600'000.0;
-}
+inline Span hours(double value) { return Span{std::llround(value * 3'600'000.0)}; }
+inline double inHours(Span span) { return static_cast<double>(span.count()) / 3'600'000.0; }
 
 inline Climate steady(Temperature temperature, std::optional<Humidity> humidity = std::nullopt)
 {
@@ -64,23 +58,14 @@ inline Arrhenius unlimited(ActivationEnergy energy)
 /// Two-part epoxies: 50 to 70 kJ/mol from calorimetry of epoxy-amine cures (Thermochim. Acta 447,
 /// 2006: 55 to 60; Jawad: 63.6 to 70.7); nothing at or below 55 degrees Fahrenheit (an industrial epoxy
 /// maker's winter-cure notes), side reactions above 60 degrees Celsius.
-inline Arrhenius epoxy()
-{
-    return {band(50, 60, 70), std::nullopt, band(50, 60, 70), celsius(13), celsius(60)};
-}
+inline Arrhenius epoxy() { return {band(50, 60, 70), std::nullopt, band(50, 60, 70), celsius(13), celsius(60)}; }
 
 /// Air-drying lacquer: 35 kJ/mol up to 25 degrees and 23 above, rounded from the drying times of a
 /// decorative enamel's product sheet.
-inline Arrhenius lacquer()
-{
-    return {band(35, 35, 37), celsius(25), band(19, 23, 23), celsius(7), celsius(40)};
-}
+inline Arrhenius lacquer() { return {band(35, 35, 37), celsius(25), band(19, 23, 23), celsius(7), celsius(40)}; }
 
 /// Urushi box as workshop pages give it: 20 to 28 degrees, 65 to 85 per cent.
-inline HumidBand urushi()
-{
-    return {celsius(20), celsius(28), percentHumidity(65), percentHumidity(85)};
-}
+inline HumidBand urushi() { return {celsius(20), celsius(28), percentHumidity(65), percentHumidity(85)}; }
 
 using Random = std::mt19937_64;
 
@@ -89,10 +74,7 @@ inline std::int64_t between(Random& random, std::int64_t low, std::int64_t high)
     return std::uniform_int_distribution<std::int64_t>(low, high)(random);
 }
 
-inline bool oneIn(Random& random, int chances)
-{
-    return between(random, 1, chances) == 1;
-}
+inline bool oneIn(Random& random, int chances) { return between(random, 1, chances) == 1; }
 
 inline Temperature anyTemperature(Random& random, std::int64_t low = 5, std::int64_t high = 70)
 {
@@ -148,9 +130,6 @@ inline Span anyWarmThrough(Random& random)
     return oneIn(random, 2) ? Span{0} : Span{between(random, 0, Span{45min}.count())};
 }
 
-inline EnergyEnd anyEnd(Random& random)
-{
-    return static_cast<EnergyEnd>(between(random, 0, 2));
-}
+inline EnergyEnd anyEnd(Random& random) { return static_cast<EnergyEnd>(between(random, 0, 2)); }
 
 } // namespace mend::cure::samples
