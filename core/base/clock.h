@@ -2,12 +2,10 @@
 
 #include "core/base/time.h"
 
-namespace mend
-{
+namespace mend {
 
 /// Tells what time it is. Only services hold one; calculation is given the time.
-class Clock
-{
+class Clock {
 public:
     virtual ~Clock() = default;
     virtual Moment now() const = 0;

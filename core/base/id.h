@@ -4,13 +4,11 @@
 #include <cstdint>
 #include <functional>
 
-namespace mend
-{
+namespace mend {
 
 /// The number that names one row for ever. An id of one kind never turns into
 /// another kind's or into a plain number by accident; 0 is no id.
-template <class Tag> class Id
-{
+template <class Tag> class Id {
 public:
     constexpr Id() = default;
     constexpr explicit Id(std::int64_t value) : m_value(value) {}
@@ -22,18 +20,12 @@ private:
     std::int64_t m_value = 0;
 };
 
-struct PieceTag {
-};
-struct PersonTag {
-};
-struct PlaceTag {
-};
-struct MixTag {
-};
-struct EventTag {
-};
-struct CustomerTag {
-};
+struct PieceTag {};
+struct PersonTag {};
+struct PlaceTag {};
+struct MixTag {};
+struct EventTag {};
+struct CustomerTag {};
 using PieceId = Id<PieceTag>;
 using PersonId = Id<PersonTag>; ///< someone who works at the bench
 using PlaceId = Id<PlaceTag>;

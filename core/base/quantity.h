@@ -3,13 +3,11 @@
 #include <compare>
 #include <cstdint>
 
-namespace mend
-{
+namespace mend {
 
 /// A whole number of one unit. Two different units never mix: what a length is
 /// cannot be added to what a mass is. `Unit` is an empty tag type.
-template <class Unit> class Quantity
-{
+template <class Unit> class Quantity {
 public:
     constexpr Quantity() = default;
 

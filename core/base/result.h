@@ -6,8 +6,7 @@
 #include <utility>
 #include <variant>
 
-namespace mend
-{
+namespace mend {
 
 /// Why the world said no. Tests compare the kind; wording for people lives in the app.
 enum class FaultKind {
@@ -34,8 +33,7 @@ struct Fault {
 };
 
 /// Either a value or the fault that stood in its way. (g++ 12 in C++20 has no std::expected.)
-template <class T> class [[nodiscard]] Result
-{
+template <class T> class [[nodiscard]] Result {
 public:
     Result(T value) : m_held(std::move(value)) {}     // NOLINT(google-explicit-constructor): reads as a return
     Result(Fault fault) : m_held(std::move(fault)) {} // NOLINT(google-explicit-constructor)

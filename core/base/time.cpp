@@ -3,8 +3,7 @@
 #include <array>
 #include <cstdio>
 
-namespace mend
-{
+namespace mend {
 
 std::string toRfc3339(Instant instant)
 {

@@ -4,8 +4,7 @@
 #include <cstdint>
 #include <string>
 
-namespace mend
-{
+namespace mend {
 
 /// A point in time, UTC, to the millisecond. Local time exists only at the edge.
 using Instant = std::chrono::sys_time<std::chrono::milliseconds>;

@@ -8,21 +8,18 @@
 #include <optional>
 #include <string>
 
-namespace mend
-{
+namespace mend {
 
 /// What a powder or a mix weighs. Internal unit: milligram, so that gold adds up
 /// exactly; anything finer than half a milligram is lost on the way in.
-struct MassUnit {
-};
+struct MassUnit {};
 using Mass = Quantity<MassUnit>;
 constexpr Mass milligrams(std::int64_t count) { return Mass::fromCount(count); }
 inline Mass grams(double value) { return Mass::fromCount(std::llround(value * 1000.0)); }
 constexpr double inGrams(Mass mass) { return static_cast<double>(mass.count()) / 1000.0; }
 
 /// How long a seam, a chip or a line is. Internal unit: micrometre.
-struct LengthUnit {
-};
+struct LengthUnit {};
 using Length = Quantity<LengthUnit>;
 constexpr Length micrometres(std::int64_t count) { return Length::fromCount(count); }
 inline Length millimetres(double value) { return Length::fromCount(std::llround(value * 1000.0)); }
@@ -31,8 +28,7 @@ constexpr double inMillimetres(Length length) { return static_cast<double>(lengt
 constexpr double inCentimetres(Length length) { return inMillimetres(length) / 10.0; }
 
 /// A difference between two temperatures. Internal unit: hundredth of a degree Celsius.
-struct TemperatureStepUnit {
-};
+struct TemperatureStepUnit {};
 using TemperatureStep = Quantity<TemperatureStepUnit>;
 inline TemperatureStep degreesApart(double celsius)
 {
@@ -41,8 +37,7 @@ inline TemperatureStep degreesApart(double celsius)
 
 /// How warm a place is: a point, not an amount, so two of them cannot be added.
 /// Internal unit: hundredth of a degree Celsius.
-class Temperature
-{
+class Temperature {
 public:
     constexpr Temperature() = default;
     static constexpr Temperature fromCentidegrees(std::int64_t count) { return Temperature(count); }
@@ -68,15 +63,13 @@ private:
 };
 
 /// How damp the air is. Internal unit: hundredth of a per cent of relative humidity.
-struct HumidityUnit {
-};
+struct HumidityUnit {};
 using Humidity = Quantity<HumidityUnit>;
 inline Humidity percentHumidity(double value) { return Humidity::fromCount(std::llround(value * 100.0)); }
 constexpr double inPercent(Humidity humidity) { return static_cast<double>(humidity.count()) / 100.0; }
 
 /// How strongly heat hastens a cure. Internal unit: joule per mole.
-struct ActivationEnergyUnit {
-};
+struct ActivationEnergyUnit {};
 using ActivationEnergy = Quantity<ActivationEnergyUnit>;
 inline ActivationEnergy kilojoulesPerMole(double value)
 {
@@ -85,8 +78,7 @@ inline ActivationEnergy kilojoulesPerMole(double value)
 constexpr double inJoulesPerMole(ActivationEnergy energy) { return static_cast<double>(energy.count()); }
 
 /// A price in whole minor units (cents, or yen where there are none) of one ISO 4217 currency.
-class Money
-{
+class Money {
 public:
     Money() = default;
     Money(std::int64_t minorUnits, std::string currency) : m_minor(minorUnits), m_currency(std::move(currency)) {}

@@ -6,11 +6,9 @@
 #include <regex>
 #include <sstream>
 
-namespace mend::floors
-{
+namespace mend::floors {
 
-namespace
-{
+namespace {
 
 namespace fs = std::filesystem;
 

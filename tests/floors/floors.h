@@ -6,8 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace mend::floors
-{
+namespace mend::floors {
 
 // One line of source that reaches for something its floor may not know.
 struct Fault {

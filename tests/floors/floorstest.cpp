@@ -5,8 +5,7 @@
 #include <fstream>
 #include <sstream>
 
-namespace mend::floors
-{
+namespace mend::floors {
 
 using ::testing::IsEmpty;
 using ::testing::SizeIs;
@@ -16,8 +15,7 @@ static void PrintTo(const Fault& fault, std::ostream* out)
     *out << fault.file << ":" << fault.line << ": " << fault.says;
 }
 
-namespace
-{
+namespace {
 
 Table shippedTable()
 {
