@@ -11,29 +11,30 @@ namespace mend::bench {
 
 /// How a card stands on the Bench: decides its frame and its place.
 enum class Standing {
-    DoNow,   ///< a costly window is closing: the inverted block
-    Open,    ///< a window is open: thick frame
-    Past,    ///< a window closed and nobody has said what became of it
+    DoNow,      ///< a costly window is closing: the inverted block
+    Open,       ///< a window is open: thick frame
+    Past,       ///< a window closed and nobody has said what became of it
     UnderHands, ///< begun and not done
-    Stopped, ///< the next act is forbidden for now: dashed
-    Stalled, ///< a wait makes no progress
-    Waiting, ///< something has to be waited for
-    Free,    ///< may be worked on whenever there is time
+    Stopped,    ///< the next act is forbidden for now: dashed
+    Stalled,    ///< a wait makes no progress
+    Waiting,    ///< something has to be waited for
+    Free,       ///< may be worked on whenever there is time
     OnHold,
-    Ready,   ///< may be handed over
+    Ready, ///< may be handed over
 };
 
 /// One thing a card can be told. What it does to the bench is an event or a few.
 enum class ActKind {
-    HandsOnIt,    ///< answers the alert
-    Begin,        ///< hands are on the stage now
-    Finish,       ///< the stage is done
-    Confirm,      ///< the touch test passed: begins the stage
+    HandsOnIt, ///< answers the alert
+    Begin,     ///< hands are on the stage now
+    Finish,    ///< the stage is done
+    Confirm,   ///< the touch test passed: begins the stage
     NotYet,
-    WasInTime,    ///< past the close: it was done in time
+    WasInTime, ///< past the close: it was done in time
     DoingLate,
     NotDone,
-    AskHazard,    ///< stopped: opens the answers
+    AskHazard, ///< stopped: opens the answers
+    SendBack,  ///< cut back: this stage and all after it are done again
     HandOver,
     EndHold,
 };
@@ -58,34 +59,34 @@ enum class ReasonKind {
     Stalled,      ///< `temperature` is under what it needs
     StaleReading, ///< the reading behind it is `span` old
     NoReading,
-    MayStay,      ///< nothing is lost by leaving it
-    Late,         ///< closed `span` ago
-    Hold,         ///< `text`
-    HeatOver,     ///< `temperature` of `place` is over what something in it may get
-    Caution,      ///< `text`
+    MayStay,  ///< nothing is lost by leaving it
+    Late,     ///< closed `span` ago
+    Hold,     ///< `text`
+    HeatOver, ///< `temperature` of `place` is over what something in it may get
+    Caution,  ///< `text`
 };
 struct Reason {
     ReasonKind kind = ReasonKind::Caution;
-    std::string text;
-    std::optional<Instant> until;
-    std::optional<Span> span;
-    std::optional<Temperature> temperature;
-    PieceId piece;
-    PlaceId place;
-    MixId mix;
-    StageInstance stage;
+    std::string text{};
+    std::optional<Instant> until{};
+    std::optional<Span> span{};
+    std::optional<Temperature> temperature{};
+    PieceId piece{};
+    PlaceId place{};
+    MixId mix{};
+    StageInstance stage{};
     rules::Miss miss = rules::Miss::Nothing;
     bool operator==(const Reason&) const = default;
 };
 
 /// The seam drawn across a card from now to the right; every part is an instant or absent.
 struct Seam {
-    std::optional<Instant> opens;        ///< swells to full breadth here
+    std::optional<Instant> opens; ///< swells to full breadth here
     std::optional<Instant> opensAtLatest;
-    std::optional<Instant> latestStart;  ///< upright tick
-    std::optional<Instant> closes;       ///< tapers to its point here
-    std::optional<Instant> lost;         ///< dots up to here
-    std::optional<Instant> ends;         ///< a wait ends: ring
+    std::optional<Instant> latestStart; ///< upright tick
+    std::optional<Instant> closes;      ///< tapers to its point here
+    std::optional<Instant> lost;        ///< dots up to here
+    std::optional<Instant> ends;        ///< a wait ends: ring
     bool stalled = false;
     bool operator==(const Seam&) const = default;
 };
@@ -102,19 +103,19 @@ struct Card {
     std::string procedureName;
     std::string placeName;
     Standing standing = Standing::Free;
-    std::string act;                  ///< "Wipe back the filler"
+    std::string act; ///< "Wipe back the filler"
     StageInstance stage;
-    int repetitions = 1;              ///< of this stage on this piece: "set 2 of 4"
+    int repetitions = 1; ///< of this stage on this piece: "set 2 of 4"
     CountKind counts = CountKind::Nothing;
     std::optional<Instant> countTo;
     std::optional<Instant> countToAtLatest; ///< for ranges
     Seam seam;
-    std::vector<Reason> reasons;      ///< most important first
-    std::vector<CardAct> acts;        ///< the first is the big button; Past has three of equal size
-    std::optional<Window> window;     ///< the window the card speaks of
-    std::vector<Window> others;       ///< further windows of the piece, by urgency
+    std::vector<Reason> reasons;        ///< most important first
+    std::vector<CardAct> acts;          ///< the first is the big button; Past has three of equal size
+    std::optional<Window> window;       ///< the window the card speaks of
+    std::vector<Window> others;         ///< further windows of the piece, by urgency
     std::vector<HazardFinding> hazards; ///< against the next act
-    double mended = 0.0;              ///< share of stages done, 0 to 1: how far its seams have turned gold
+    double mended = 0.0;                ///< share of stages done, 0 to 1: how far its seams have turned gold
     bool operator==(const Card&) const = default;
 };
 
@@ -132,7 +133,7 @@ struct MixCard {
 /// The bench at one instant as the Bench space, the wall list and the console print it.
 struct Board {
     Instant at;
-    std::vector<Card> cards;          ///< in order: costly and soonest first
+    std::vector<Card> cards; ///< in order: costly and soonest first
     std::vector<MixCard> mixes;
     std::vector<HazardFinding> standing;
     std::vector<StateInForce> states;
@@ -140,6 +141,9 @@ struct Board {
     std::vector<Window> windows;      ///< every window, for alerts and the common strip
     bool operator==(const Board&) const = default;
 };
+
+/// When a mix is too stiff to use, by its pot life and the heat of the bench; empty where it has none.
+std::optional<Instant> stiffAt(const MixState& mix, const BenchFold& bench, const rules::RuleBook& book);
 
 /// The Bench, worked out from what was told.
 Board boardOf(const BenchFold& bench, const rules::RuleBook& book, Instant now);

@@ -21,39 +21,39 @@ struct StageInstance {
 
 /// What an event says. The numbers are stored: never reuse or renumber one.
 enum class What {
-    Begun = 1,        ///< hands are on the stage
-    Done = 2,         ///< the stage is done
-    NotYet = 3,       ///< tested by touch: not there yet
-    Skipped = 4,      ///< an optional or unwanted stage is left out; `note` says why
-    SentBack = 5,     ///< work from this stage on has to be done again; `note` says why
-    Missed = 6,       ///< "Not done": past its close and not done
-    DoingLate = 7,    ///< past its close and being done all the same
-    MoreToCome = 8,   ///< another repetition of the stage is needed
-    Placed = 9,       ///< the piece lies at `place` from now on
-    MixStarted = 10,  ///< a mix was begun: `mix`, `word` its material, `note` its batch
-    MixEnded = 11,    ///< `mix`; `word`: "stiff", "thrownAway", "usedUp"
-    MixWeighed = 12,  ///< `mix`; `amount` milligrams told later
+    Begun = 1,         ///< hands are on the stage
+    Done = 2,          ///< the stage is done
+    NotYet = 3,        ///< tested by touch: not there yet
+    Skipped = 4,       ///< an optional or unwanted stage is left out; `note` says why
+    SentBack = 5,      ///< work from this stage on has to be done again; `note` says why
+    Missed = 6,        ///< "Not done": past its close and not done
+    DoingLate = 7,     ///< past its close and being done all the same
+    MoreToCome = 8,    ///< another repetition of the stage is needed
+    Placed = 9,        ///< the piece lies at `place` from now on
+    MixStarted = 10,   ///< a mix was begun: `mix`, `word` its material, `note` its batch
+    MixEnded = 11,     ///< `mix`; `word`: "stiff", "thrownAway", "usedUp"
+    MixWeighed = 12,   ///< `mix`; `amount` milligrams told later
     ReadingTaken = 13, ///< `place`, `temperature`, `humidity`
-    GapAnswered = 14, ///< `place` was heated or not from `from` to happened; `word`: "stayedOn", "wentOff", "unknown"
-    HoldBegun = 15,   ///< work on the piece stops; `note` says why
+    GapAnswered = 14,  ///< `place` was heated or not from `from` to happened; `word`: "stayedOn", "wentOff", "unknown"
+    HoldBegun = 15,    ///< work on the piece stops; `note` says why
     HoldEnded = 16,
-    StateBegun = 17,  ///< a state of the bench is told: `word` its key ("flame")
-    StateEnded = 18,  ///< a state of the bench is over: `word` its key ("padsDrying")
-    Overridden = 19,  ///< a hazard was answered: `word` "INC-01:padsInCan"
+    StateBegun = 17,   ///< a state of the bench is told: `word` its key ("flame")
+    StateEnded = 18,   ///< a state of the bench is over: `word` its key ("padsDrying")
+    Overridden = 19,   ///< a hazard was answered: `word` "INC-01:padsInCan"
     RulesAdopted = 20, ///< the piece follows `rules` from now on, for stages not begun
-    Noted = 21,       ///< `note`
+    Noted = 21,        ///< `note`
     HandedOver = 22,
     ReturnedUnmended = 23,
     AlertAnswered = 24, ///< `word` the alert's key and how: see alert.h; `until` where it was put off
-    PersonCame = 25,  ///< `person` is at the bench now
+    PersonCame = 25,    ///< `person` is at the bench now
     AwayBegun = 26,
     AwayEnded = 27,
-    Voided = 28,      ///< `target` did not happen
-    Retold = 29,      ///< `target` happened at `happened` and to `piece` instead
+    Voided = 28,       ///< `target` did not happen
+    Retold = 29,       ///< `target` happened at `happened` and to `piece` instead
     ClockStepped = 30, ///< the wall clock was moved by `amount` milliseconds
-    Agreed = 31,      ///< scope, procedure and price are agreed; the piece is in work from here
+    Agreed = 31,       ///< scope, procedure and price are agreed; the piece is in work from here
     OptionChosen = 32, ///< optional stage `stage` was agreed
-    Lifted = 33,      ///< the sub-assembly was lifted or turned out of its support
+    Lifted = 33,       ///< the sub-assembly was lifted or turned out of its support
     WaitingForOwner = 34,
     OwnerAnswered = 35,
 };
@@ -68,7 +68,7 @@ struct Event {
     PersonId person;
     PlaceId place;
     MixId mix;
-    std::string rules;        ///< hash of the rule revision it was told under; empty where none is meant
+    std::string rules; ///< hash of the rule revision it was told under; empty where none is meant
     Instant happened;
     Instant recorded;
     BootMark boot;
@@ -78,8 +78,8 @@ struct Event {
     std::optional<std::int64_t> amount;
     std::optional<Instant> from;
     std::optional<Instant> until;
-    std::string word;         ///< a key, never a person's name
-    std::string note;         ///< free words of the mender; outside the hash chain
+    std::string word; ///< a key, never a person's name
+    std::string note; ///< free words of the mender; outside the hash chain
     bool operator==(const Event&) const = default;
 };
 

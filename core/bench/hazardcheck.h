@@ -6,8 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace mend::bench
-{
+namespace mend::bench {
 
 /// One combination that stands against a start, or hangs over the bench.
 struct HazardFinding {

@@ -20,7 +20,10 @@ struct Roster {
     std::vector<record::Piece> pieces;
     std::vector<record::Place> places;
     std::vector<record::Person> people;
+    std::vector<InstantRange> openHours; ///< when the bench is staffed, UTC, oldest first, as far as is known
 
+    /// The end of the bench day that `when` falls into, or of the next one.
+    std::optional<Instant> endOfDay(Instant when) const;
     const record::Piece* piece(PieceId id) const;
     const record::Customer* customer(CustomerId id) const;
     const record::Place* place(PlaceId id) const;
@@ -36,10 +39,10 @@ struct StageRecord {
     std::optional<Instant> lastTouch;  ///< done
     EventId firstBy;
     EventId lastBy;
-    std::optional<Instant> notYet;     ///< last time a touch test said "not yet"
+    std::optional<Instant> notYet; ///< last time a touch test said "not yet"
     bool skipped = false;
-    bool missed = false;               ///< past its close, told as not done
-    bool doingLate = false;            ///< past its close and being done all the same
+    bool missed = false;    ///< past its close, told as not done
+    bool doingLate = false; ///< past its close and being done all the same
     MixId mix;
     bool operator==(const StageRecord&) const = default;
 
@@ -66,13 +69,13 @@ struct Override {
 /// Everything told of one piece, folded.
 struct PieceState {
     record::Piece piece;
-    rules::RevisionHash rules;               ///< the revision it follows
-    std::vector<StageRecord> stages;         ///< by stage key and repetition
-    std::vector<PieceStay> stays;            ///< oldest first, never empty
-    std::map<std::string, int> moreToCome;   ///< repetitions asked for beyond those reckoned
-    std::set<std::string> conditions;        ///< of rules::Condition that hold
+    rules::RevisionHash rules;             ///< the revision it follows
+    std::vector<StageRecord> stages;       ///< by stage key and repetition
+    std::vector<PieceStay> stays;          ///< oldest first, never empty
+    std::map<std::string, int> moreToCome; ///< repetitions asked for beyond those reckoned
+    std::set<std::string> conditions;      ///< of rules::Condition that hold
     std::set<std::string> chosenOptions;
-    std::vector<Override> overrides;         ///< hazards answered, newest last
+    std::vector<Override> overrides; ///< hazards answered, newest last
     std::optional<Instant> receivedAt;
     std::optional<Instant> handedOverAt;
     bool agreed = true;
@@ -93,9 +96,9 @@ struct MixState {
     Instant mixedAt;
     EventId mixedBy;
     std::optional<Instant> endedAt;
-    std::string ended;                 ///< "stiff", "thrownAway", "usedUp"
+    std::string ended; ///< "stiff", "thrownAway", "usedUp"
     std::optional<Mass> mass;
-    std::vector<PieceId> on;           ///< pieces it went on, in order
+    std::vector<PieceId> on; ///< pieces it went on, in order
     bool operator==(const MixState&) const = default;
     bool isAlive() const { return !endedAt.has_value(); }
 };
@@ -134,8 +137,8 @@ struct BenchFold {
     std::map<PieceId, PieceState> pieces; ///< in hand only: neither handed over nor returned
     std::map<MixId, MixState> mixes;
     std::map<PlaceId, PlaceAir> air;
-    std::vector<StateInForce> states;     ///< every one ever begun and not ended by telling; look at `until`
-    std::vector<AlertAnswer> answers;     ///< the newest of each key
+    std::vector<StateInForce> states; ///< every one ever begun and not ended by telling; look at `until`
+    std::vector<AlertAnswer> answers; ///< the newest of each key
     PersonId atBench;
     std::optional<Instant> awaySince;
     bool operator==(const BenchFold&) const = default;
@@ -149,6 +152,13 @@ std::vector<Event> effective(std::span<const Event> events);
 
 /// Folds everything told into the state of the bench. Events may come in any order.
 BenchFold fold(const Roster& roster, std::span<const Event> events, const rules::RuleBook& book);
+
+/// Whether a condition of a rule ("porous", "lifted") holds for the piece; an unknown body counts
+/// as porous, because that waits longer.
+bool holds(const rules::Condition& condition, const PieceState& piece);
+
+/// An optional stage that nobody chose or began is passed over.
+bool isPassedOver(const rules::Stage& stage, const PieceState& piece);
 
 /// How many repetitions of a stage a piece needs, as far as is known.
 int repetitionsOf(const rules::Stage& stage, const PieceState& piece, const rules::RuleBook& book);

@@ -11,17 +11,17 @@ namespace mend::bench {
 
 /// How one figure on a card came about: enough to work it out again by hand.
 struct Reckoning {
-    EventId event;            ///< what it counts from
-    Instant origin;           ///< when that was
-    Span figure{0};           ///< the rule's figure, at `reference`
+    EventId event;  ///< what it counts from
+    Instant origin; ///< when that was
+    Span figure{0}; ///< the rule's figure, at `reference`
     rules::Source source;
-    std::string law;          ///< key of the cure law
+    std::string law; ///< key of the cure law
     cure::Law formula;
     cure::EnergyEnd end = cure::EnergyEnd::Typical;
     Temperature reference;
     Span warmThrough{0};
-    cure::Climate air;        ///< as used for this figure
-    bool closing = false;     ///< a closing is only ever shortened by heat
+    cure::Climate air;             ///< as used for this figure
+    bool closing = false;          ///< a closing is only ever shortened by heat
     std::optional<Instant> result; ///< empty: stalled
     bool operator==(const Reckoning&) const = default;
 };
@@ -30,25 +30,25 @@ struct Reckoning {
 struct Window {
     PieceId piece;
     StageInstance stage;
-    std::string act;                       ///< what to do, from the rule
+    std::string act; ///< what to do, from the rule
     Span handsOn{0};
-    bool stalled = false;                  ///< what it waits for makes no progress: check by touch
-    std::optional<Instant> opens;          ///< not before; empty where stalled
-    std::optional<Instant> opensAtLatest;  ///< slow end of the forecast; equal to `opens` for short waits
+    bool stalled = false;                 ///< what it waits for makes no progress: check by touch
+    std::optional<Instant> opens;         ///< not before; empty where stalled
+    std::optional<Instant> opensAtLatest; ///< slow end of the forecast; equal to `opens` for short waits
     std::optional<Instant> recommended;
-    std::optional<Instant> latestStart;    ///< closes minus hands-on, or that of its chain
+    std::optional<Instant> latestStart; ///< closes minus hands-on, or that of its chain
     std::optional<Instant> closes;
-    std::optional<Instant> lost;           ///< between closes and lost: test by touch
+    std::optional<Instant> lost; ///< between closes and lost: test by touch
     rules::Miss miss = rules::Miss::Nothing;
     bool soft = false;
-    bool counted = false;                  ///< counted softly, never alarmed
-    bool waitsForTest = false;             ///< opened by a test of touch that nobody has confirmed yet
-    std::optional<Instant> askAgain;       ///< after "Not yet"
-    std::optional<Instant> begunAt;        ///< hands are on it since
+    bool counted = false;            ///< counted softly, never alarmed
+    bool waitsForTest = false;       ///< opened by a test of touch that nobody has confirmed yet
+    std::optional<Instant> askAgain; ///< after "Not yet"
+    std::optional<Instant> begunAt;  ///< hands are on it since
     MixId mix;
-    std::vector<StageInstance> chain;      ///< this and what the same hands must serve with it, in order; empty: alone
-    std::vector<PieceId> chainPieces;      ///< the pieces of `chain`, same order
-    std::vector<Reckoning> why;            ///< openings first, then closings
+    std::vector<StageInstance> chain; ///< this and what the same hands must serve with it, in order; empty: alone
+    std::vector<PieceId> chainPieces; ///< the pieces of `chain`, same order
+    std::vector<Reckoning> why;       ///< openings first, then closings
     bool operator==(const Window&) const = default;
 
     bool hasClose() const { return closes.has_value(); }
@@ -64,14 +64,15 @@ std::optional<Span> remaining(const Window& window, Instant now);
 
 /// Every stage of one piece that can be next: what it hangs on is done or skipped, itself not.
 /// In the order of the procedure.
-std::vector<Window> windowsOf(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book, Instant now);
+std::vector<Window> windowsOf(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
+                              Instant now);
 
 /// The same for the whole bench, with chains through one pair of hands set.
 /// Pieces on hold give only windows that already run.
 std::vector<Window> windowsOf(const BenchFold& bench, const rules::RuleBook& book, Instant now);
 
 /// Sets `latestStart` of windows that need the same hands one after the other to that of
-/// their chain, and names the chain in order.
-void chainThroughOnePairOfHands(std::vector<Window>& windows);
+/// their chain, and names the chain in order. What closed before `now` or is under hands takes no part.
+void chainThroughOnePairOfHands(std::vector<Window>& windows, Instant now);
 
 } // namespace mend::bench

@@ -16,10 +16,7 @@ constexpr std::array<std::pair<PlaceKind, const char*>, 6> placeKinds{{{PlaceKin
                                                                        {PlaceKind::Outside, "outside"}}};
 } // namespace
 
-int joinsOf(const Piece& piece)
-{
-    return piece.joins > 0 ? piece.joins : std::max(0, piece.fragments - 1);
-}
+int joinsOf(const Piece& piece) { return piece.joins > 0 ? piece.joins : std::max(0, piece.fragments - 1); }
 
 int setsOf(const Piece& piece)
 {

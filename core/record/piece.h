@@ -30,10 +30,10 @@ struct Piece {
     std::string procedure; ///< key of the procedure that was agreed
     Body body = Body::Unknown;
     int fragments = 1;
-    int joins = 0;         ///< 0: not counted yet; fragments - 1 is then reckoned with
-    int sets = 0;          ///< 0: not planned yet; a third of the joins, rounded up, is then reckoned with
-    Length seam;           ///< both faces
-    Length chip;           ///< lengths of chips and losses to fill, added up
+    int joins = 0; ///< 0: not counted yet; fragments - 1 is then reckoned with
+    int sets = 0;  ///< 0: not planned yet; a third of the joins, rounded up, is then reckoned with
+    Length seam;   ///< both faces
+    Length chip;   ///< lengths of chips and losses to fill, added up
     std::vector<std::string> optionalStages; ///< keys of the optional stages that were agreed
     std::vector<std::string> materialsInIt;  ///< old mends and supports: keys of materials that set limits
     bool operator==(const Piece&) const = default;

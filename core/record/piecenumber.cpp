@@ -7,10 +7,7 @@
 namespace mend::record {
 
 namespace {
-bool isDigit(char c)
-{
-    return c >= '0' && c <= '9';
-}
+bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 constexpr std::size_t bodyLength = 6;
 } // namespace

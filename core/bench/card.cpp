@@ -1,0 +1,375 @@
+#include "core/bench/card.h"
+
+#include "core/bench/alert.h"
+#include "core/bench/cardreasons.h"
+#include "core/bench/handover.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace mend::bench {
+
+namespace {
+
+bool isCostly(const Window& window) { return window.miss >= rules::Miss::Afternoon; }
+
+bool isCalling(const Window& window, Instant now)
+{
+    if (!window.closes || !window.opens || window.begunAt || now >= *window.closes) {
+        return false;
+    }
+    // A chain's start may lie before the window's own: it is called from then on.
+    const auto times = alertTimes(*window.opens, *window.closes, *window.closes - *window.latestStart);
+    return times && now >= times->first;
+}
+
+Standing standingOf(const Window& window, Instant now)
+{
+    if (window.begunAt) {
+        return Standing::UnderHands;
+    }
+    switch (phaseOf(window, now)) {
+    case Phase::Past:
+    case Phase::Lost:
+        return window.soft ? Standing::Open : Standing::Past;
+    case Phase::Stalled:
+        return Standing::Stalled;
+    case Phase::Waiting:
+        return Standing::Waiting;
+    case Phase::Open:
+        break;
+    }
+    if (isCostly(window) && isCalling(window, now)) {
+        return Standing::DoNow;
+    }
+    return window.hasClose() ? Standing::Open : Standing::Free;
+}
+
+/// What is done first among the windows of one piece, and among the pieces of the bench.
+int rankOf(Standing standing)
+{
+    switch (standing) {
+    case Standing::DoNow:
+        return 0;
+    case Standing::Past:
+        return 1;
+    case Standing::UnderHands:
+        return 2;
+    case Standing::Open:
+        return 3;
+    case Standing::Stopped:
+    case Standing::Free:
+        return 5;
+    case Standing::Stalled:
+        return 6;
+    case Standing::Waiting:
+        return 4;
+    case Standing::Ready:
+        return 7;
+    case Standing::OnHold:
+        return 8;
+    }
+    return 9;
+}
+
+/// Within one piece work that may start now goes before a wait.
+int rankWithinPiece(const Window& window, Instant now)
+{
+    const Standing standing = standingOf(window, now);
+    return standing == Standing::Waiting ? rankOf(Standing::Stalled) : rankOf(standing);
+}
+
+Instant dueOf(const Window& window) { return window.latestStart.value_or(window.opens.value_or(Instant::max())); }
+
+void sortByUrgency(std::vector<Window>& windows, Instant now)
+{
+    std::ranges::stable_sort(windows, [now](const Window& a, const Window& b) {
+        const int ranks[] = {rankWithinPiece(a, now), rankWithinPiece(b, now)};
+        if (ranks[0] != ranks[1]) {
+            return ranks[0] < ranks[1];
+        }
+        return standingOf(a, now) != Standing::Free && dueOf(a) < dueOf(b);
+    });
+}
+
+Seam seamOf(const Window& window, Standing standing)
+{
+    Seam seam;
+    seam.stalled = window.stalled;
+    if (standing == Standing::Waiting && !window.hasClose()) {
+        seam.ends = window.opens;
+        seam.opensAtLatest = window.opensAtLatest;
+        return seam;
+    }
+    seam.opens = window.opens;
+    seam.opensAtLatest = window.opensAtLatest;
+    seam.latestStart = window.latestStart;
+    seam.closes = window.closes;
+    seam.lost = window.lost;
+    return seam;
+}
+
+void count(Card& card, const Window& window)
+{
+    const auto set = [&card](CountKind kind, std::optional<Instant> to, std::optional<Instant> latest = std::nullopt) {
+        card.counts = kind;
+        card.countTo = to;
+        card.countToAtLatest = latest;
+    };
+    switch (card.standing) {
+    case Standing::Waiting:
+        set(window.hasClose() ? CountKind::Opens : CountKind::Ends, window.opens, window.opensAtLatest);
+        break;
+    case Standing::UnderHands:
+        set(window.hasClose() ? CountKind::StartBy : CountKind::UnderHands,
+            window.hasClose() ? window.closes : window.begunAt);
+        break;
+    case Standing::Past:
+        set(CountKind::Late, window.closes);
+        break;
+    case Standing::Stalled:
+    case Standing::OnHold:
+    case Standing::Ready:
+        set(CountKind::Nothing, std::nullopt);
+        break;
+    default:
+        set(window.hasClose() ? CountKind::StartBy : CountKind::Nothing, window.latestStart);
+        break;
+    }
+}
+
+void addStageActs(Card& card, const Window& window, const rules::Stage& stage, const rules::RuleBook& book)
+{
+    if (window.begunAt) {
+        card.acts.push_back({ActKind::Finish, window.stage, stage.done});
+        return;
+    }
+    if (card.standing == Standing::DoNow) {
+        card.acts.push_back({ActKind::HandsOnIt, window.stage, {}});
+    }
+    if (window.waitsForTest) {
+        card.acts.push_back({ActKind::Confirm, window.stage, stage.test->passed});
+        card.acts.push_back({ActKind::NotYet, window.stage, {}});
+        return;
+    }
+    const bool twoTaps = !stage.mix.empty() || window.handsOn >= book.practice.twoTapsFrom.value;
+    if (twoTaps) {
+        card.acts.push_back({ActKind::Begin, window.stage, stage.begun});
+    }
+    card.acts.push_back({ActKind::Finish, window.stage, stage.done});
+}
+
+void addActs(Card& card, const Window& window, const rules::Stage& stage, const rules::RuleBook& book)
+{
+    if (card.standing == Standing::Past) {
+        for (const ActKind kind : {ActKind::WasInTime, ActKind::DoingLate, ActKind::NotDone}) {
+            card.acts.push_back({kind, window.stage, {}});
+        }
+        return;
+    }
+    if (card.standing == Standing::Stopped) {
+        card.acts.push_back({ActKind::AskHazard, window.stage, {}});
+    }
+    addStageActs(card, window, stage, book);
+}
+
+bool isBlocked(const std::vector<HazardFinding>& hazards)
+{
+    return std::ranges::any_of(
+        hazards, [](const HazardFinding& finding) { return finding.hazard->verdict == rules::Verdict::Block; });
+}
+
+/// Where the next act would be done: the usual place of the stage, or where the piece lies.
+PlaceId placeForNext(const rules::Stage& stage, const PieceState& piece, const BenchFold& bench, Instant now)
+{
+    if (!stage.places.empty()) {
+        const PlaceId here = piece.placeAt(now);
+        const record::Place* lies = bench.roster.place(here);
+        if (lies && std::ranges::find(stage.places, record::placeKindKey(lies->kind)) != stage.places.end()) {
+            return here;
+        }
+        const auto kind = record::placeKindFromKey(stage.places.front());
+        const record::Place* usual = kind ? bench.roster.firstOfKind(*kind) : nullptr;
+        if (usual) {
+            return usual->id;
+        }
+    }
+    return piece.placeAt(now);
+}
+
+/// Makes the cards of the bench.
+class Cards {
+public:
+    Cards(const BenchFold& bench, const std::vector<Window>& windows, const rules::RuleBook& book, Instant now)
+        : m_bench(bench), m_windows(windows), m_book(book), m_now(now)
+    {
+    }
+
+    Card cardOf(const PieceState& piece) const
+    {
+        Card card = named(piece);
+        std::vector<Window> own;
+        std::ranges::copy_if(m_windows, std::back_inserter(own),
+                             [&](const Window& window) { return window.piece == piece.piece.id; });
+        sortByUrgency(own, m_now);
+        if (own.empty()) {
+            finished(card, piece);
+        } else {
+            speakOf(card, piece, own.front());
+            card.others.assign(own.begin() + 1, own.end());
+        }
+        if (piece.onHold) {
+            hold(card);
+        }
+        return card;
+    }
+
+private:
+    Card named(const PieceState& piece) const
+    {
+        Card card;
+        card.piece = piece.piece.id;
+        card.number = piece.piece.number;
+        card.benchName = piece.piece.benchName;
+        card.mended = mendedShare(piece, m_book);
+        if (const record::Customer* owner = m_bench.roster.customer(piece.piece.owner)) {
+            card.ownerName = owner->name;
+        }
+        if (const record::Place* place = m_bench.roster.place(piece.placeAt(m_now))) {
+            card.placeName = place->name;
+        }
+        if (const rules::Procedure* procedure = procedureOf(piece, m_book)) {
+            card.procedureName = procedure->name;
+        }
+        return card;
+    }
+
+    void speakOf(Card& card, const PieceState& piece, const Window& window) const
+    {
+        const rules::Procedure* procedure = procedureOf(piece, m_book);
+        const rules::Stage& stage = *procedure->find(window.stage.stage);
+        card.window = window;
+        card.act = stage.act;
+        card.stage = window.stage;
+        card.repetitions = repetitionsOf(stage, piece, m_book);
+        card.standing = standingOf(window, m_now);
+        if (!window.begunAt && card.standing != Standing::Past) {
+            const Start start{piece.piece.id, window.stage, placeForNext(stage, piece, m_bench, m_now)};
+            card.hazards = hazardsOf(start, m_bench, m_windows, m_book, m_now);
+            const bool mayStart = card.standing == Standing::Free || card.standing == Standing::Open;
+            if (mayStart && isBlocked(card.hazards)) {
+                card.standing = Standing::Stopped;
+            }
+        }
+        card.seam = seamOf(window, card.standing);
+        count(card, window);
+        addActs(card, window, stage, m_book);
+        card.reasons = reasonsOf(card, window, stage, piece, m_bench, m_book, m_now);
+    }
+
+    void finished(Card& card, const PieceState& piece) const
+    {
+        const auto from = handOverFrom(piece, m_book);
+        if (!from) {
+            return;
+        }
+        if (m_now >= from->at) {
+            card.standing = Standing::Ready;
+            card.acts.push_back({ActKind::HandOver, {}, {}});
+            return;
+        }
+        card.standing = Standing::Waiting;
+        card.counts = CountKind::Ends;
+        card.countTo = card.countToAtLatest = from->at;
+        card.seam.ends = from->at;
+    }
+
+    static void hold(Card& card)
+    {
+        const bool runsOn = card.window && card.window->hasClose();
+        if (!runsOn) {
+            card.standing = Standing::OnHold;
+            card.counts = CountKind::Nothing;
+            card.countTo.reset();
+            card.acts = {{ActKind::EndHold, {}, {}}};
+        }
+        card.reasons.insert(card.reasons.begin(), Reason{.kind = ReasonKind::Hold});
+    }
+
+    const BenchFold& m_bench;
+    const std::vector<Window>& m_windows;
+    const rules::RuleBook& m_book;
+    Instant m_now;
+};
+
+auto orderOf(const Card& card)
+{
+    const bool closes = card.window && card.window->hasClose();
+    const int costly = closes ? -static_cast<int>(card.window->miss) : 0;
+    const bool byCost = card.standing == Standing::DoNow || card.standing == Standing::Past;
+    return std::tuple(rankOf(card.standing), byCost ? costly : 0, card.countTo.value_or(Instant::max()), card.number);
+}
+
+std::vector<MixCard> mixCards(const BenchFold& bench, const rules::RuleBook& book)
+{
+    std::vector<MixCard> cards;
+    for (const auto& [id, mix] : bench.mixes) {
+        if (mix.isAlive()) {
+            const rules::Material* material = book.material(mix.material);
+            cards.push_back({id, material ? material->tile : mix.material, mix.batch, mix.mixedAt,
+                             stiffAt(mix, bench, book), mix.on});
+        }
+    }
+    std::ranges::sort(cards, {}, &MixCard::mixedAt);
+    return cards;
+}
+
+std::optional<Instant> freeUntil(const std::vector<Window>& windows, Instant now)
+{
+    std::optional<Instant> earliest;
+    for (const Window& window : windows) {
+        const bool runs = window.latestStart && !window.begunAt && *window.closes > now && !window.soft;
+        if (runs && (!earliest || *window.latestStart < *earliest)) {
+            earliest = window.latestStart;
+        }
+    }
+    return earliest;
+}
+
+} // namespace
+
+std::optional<Instant> stiffAt(const MixState& mix, const BenchFold& bench, const rules::RuleBook& book)
+{
+    const rules::Material* material = book.material(mix.material);
+    if (!material || !material->potLife) {
+        return std::nullopt;
+    }
+    const record::Place* room = bench.roster.firstOfKind(record::PlaceKind::Bench);
+    const auto air = room ? bench.air.find(room->id) : bench.air.end();
+    const cure::Stay stay{mix.mixedAt, air == bench.air.end() ? nullptr : &air->second.forClosings};
+    const rules::NamedLaw* law = book.law(material->law);
+    return cure::forecastClose(
+        material->potLife->value, law ? law->law : cure::Law{cure::ClockOnly{}}, material->potReference,
+        cure::climateAlong(std::span(&stay, 1), cure::Side::Closing, material->potReference), mix.mixedAt);
+}
+
+Board boardOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)
+{
+    Board board;
+    board.at = now;
+    board.windows = windowsOf(bench, book, now);
+    board.states = statesInForce(bench, book, now);
+    const Cards cards(bench, board.windows, book, now);
+    for (const auto& [id, piece] : bench.pieces) {
+        if (piece.receivedAt) {
+            board.cards.push_back(cards.cardOf(piece));
+        }
+    }
+    std::ranges::sort(board.cards, {}, orderOf);
+    board.mixes = mixCards(bench, book);
+    board.standing = standingHazards(bench, board.windows, book, now);
+    board.freeUntil = freeUntil(board.windows, now);
+    return board;
+}
+
+} // namespace mend::bench

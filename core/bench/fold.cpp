@@ -1,0 +1,403 @@
+#include "core/bench/state.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace mend::bench {
+
+namespace {
+
+/// A room that nobody read, for what a gap may have cost a wait (common practice, no source).
+const Temperature unreadRoom = Temperature::fromCelsius(18);
+
+using Gaps = std::map<std::tuple<PlaceId, Instant>, Event>;
+
+/// Tells one event after the other into the fold. What each `What` means stands in event.h.
+class Teller {
+public:
+    Teller(BenchFold& bench, const rules::RuleBook& book) : m_bench(bench), m_book(book) {}
+
+    void tell(const Event& event)
+    {
+        if (PieceState* piece = pieceOf(event)) {
+            tellPiece(*piece, event);
+        }
+        tellMix(event);
+        tellBench(event);
+    }
+
+    /// Gap answers change the air between readings, so they are told once all readings are known.
+    void tellGaps()
+    {
+        for (const auto& [key, gap] : m_gaps) {
+            tellGap(gap);
+        }
+    }
+
+private:
+    PieceState* pieceOf(const Event& event)
+    {
+        const auto found = m_bench.pieces.find(event.piece);
+        return found == m_bench.pieces.end() ? nullptr : &found->second;
+    }
+
+    StageRecord& recordOf(PieceState& piece, const StageInstance& at)
+    {
+        const auto place = std::ranges::lower_bound(piece.stages, at, {}, &StageRecord::at);
+        if (place != piece.stages.end() && place->at == at) {
+            return *place;
+        }
+        StageRecord fresh;
+        fresh.at = at;
+        return *piece.stages.insert(place, fresh);
+    }
+
+    void tellPiece(PieceState& piece, const Event& event)
+    {
+        switch (event.what) {
+        case What::Begun:
+        case What::Done:
+        case What::NotYet:
+        case What::Skipped:
+        case What::Missed:
+        case What::DoingLate:
+            tellStage(piece, event);
+            break;
+        case What::SentBack:
+            sendBack(piece, event.stage.stage);
+            break;
+        case What::MoreToCome:
+            ++piece.moreToCome[event.stage.stage];
+            break;
+        case What::Placed:
+            lay(piece, event);
+            break;
+        case What::HoldBegun:
+            piece.onHold = true;
+            break;
+        case What::HoldEnded:
+            piece.onHold = false;
+            break;
+        case What::Overridden:
+            piece.overrides.push_back({event.stage, event.word, event.happened});
+            break;
+        case What::RulesAdopted:
+            piece.rules = event.rules;
+            break;
+        case What::HandedOver:
+            piece.handedOverAt = event.happened;
+            break;
+        case What::ReturnedUnmended:
+            piece.returnedUnmended = true;
+            break;
+        case What::Agreed:
+            piece.agreed = true;
+            if (!piece.receivedAt) {
+                receive(piece, event);
+            }
+            break;
+        case What::OptionChosen:
+            piece.chosenOptions.insert(event.stage.stage);
+            break;
+        case What::Lifted:
+            piece.conditions.insert("lifted");
+            break;
+        case What::WaitingForOwner:
+            piece.waitingForOwner = true;
+            break;
+        case What::OwnerAnswered:
+            piece.waitingForOwner = false;
+            break;
+        default:
+            break;
+        }
+    }
+
+    static void receive(PieceState& piece, const Event& event)
+    {
+        piece.receivedAt = event.happened;
+        piece.rules = event.rules;
+        piece.stays.front().from = std::min(piece.stays.front().from, event.happened);
+        if (event.place.isSet()) {
+            piece.stays.front().place = event.place;
+        }
+    }
+
+    static void lay(PieceState& piece, const Event& event)
+    {
+        if (event.place.isSet() && piece.placeAt(event.happened) != event.place) {
+            piece.stays.push_back({event.happened, event.place});
+        }
+    }
+
+    void tellStage(PieceState& piece, const Event& event)
+    {
+        StageRecord& told = recordOf(piece, event.stage);
+        switch (event.what) {
+        case What::Begun:
+            if (!told.firstTouch) {
+                told.firstTouch = event.happened;
+                told.firstBy = event.id;
+            }
+            break;
+        case What::Done:
+            finish(piece, told, event);
+            break;
+        case What::NotYet:
+            told.notYet = event.happened;
+            break;
+        case What::Skipped:
+            told.skipped = true;
+            break;
+        case What::Missed:
+            told.missed = true;
+            break;
+        default:
+            told.doingLate = true;
+            told.missed = false;
+            break;
+        }
+        if (event.mix.isSet()) {
+            told.mix = event.mix;
+        }
+        lay(piece, event);
+    }
+
+    void finish(PieceState& piece, StageRecord& told, const Event& event)
+    {
+        told.lastTouch = event.happened;
+        told.lastBy = event.id;
+        told.missed = false;
+        const rules::Procedure* procedure = procedureOf(piece, m_book);
+        const rules::Stage* stage = procedure ? procedure->find(event.stage.stage) : nullptr;
+        if (!told.firstTouch || *told.firstTouch > event.happened) {
+            told.firstTouch = event.happened - (stage ? handsOn(*stage, piece, m_book) : Span{0});
+            told.firstBy = event.id;
+        }
+        if (!stage) {
+            return;
+        }
+        for (const rules::Leaves& left : stage->leaves) {
+            m_bench.states.push_back({left.state, event.happened,
+                                      left.lasts ? std::optional(event.happened + left.lasts->value) : std::nullopt,
+                                      piece.piece.id, event.id});
+        }
+    }
+
+    void sendBack(PieceState& piece, const std::string& stageKey)
+    {
+        const rules::Procedure* procedure = procedureOf(piece, m_book);
+        const auto from = procedure ? procedure->indexOf(stageKey) : std::nullopt;
+        if (!from) {
+            return;
+        }
+        std::erase_if(piece.stages, [&](const StageRecord& told) {
+            const auto index = procedure->indexOf(told.at.stage);
+            return index && *index >= *from;
+        });
+    }
+
+    void tellMix(const Event& event)
+    {
+        if (event.what == What::MixStarted) {
+            MixState mix;
+            mix.id = event.mix;
+            mix.material = event.word;
+            mix.batch = event.note;
+            mix.mixedAt = event.happened;
+            mix.mixedBy = event.id;
+            m_bench.mixes[event.mix] = mix;
+            return;
+        }
+        const auto found = m_bench.mixes.find(event.mix);
+        if (found == m_bench.mixes.end()) {
+            return;
+        }
+        MixState& mix = found->second;
+        if (event.what == What::MixEnded) {
+            mix.endedAt = event.happened;
+            mix.ended = event.word;
+        } else if (event.what == What::MixWeighed && event.amount) {
+            mix.mass = milligrams(*event.amount);
+        } else if ((event.what == What::Begun || event.what == What::Done) && event.piece.isSet() &&
+                   std::ranges::find(mix.on, event.piece) == mix.on.end()) {
+            mix.on.push_back(event.piece);
+        }
+    }
+
+    void tellBench(const Event& event)
+    {
+        switch (event.what) {
+        case What::ReadingTaken:
+            if (event.temperature) {
+                const cure::Reading reading{event.happened, *event.temperature, event.humidity};
+                m_bench.air[event.place].forWaits.readings.push_back(reading);
+                m_bench.air[event.place].forClosings.readings.push_back(reading);
+            }
+            break;
+        case What::GapAnswered:
+            if (event.from) {
+                m_gaps[{event.place, *event.from}] = event;
+            }
+            break;
+        case What::StateBegun:
+            m_bench.states.push_back({event.word, event.happened, event.until, event.piece, event.id});
+            break;
+        case What::StateEnded:
+            std::erase_if(m_bench.states, [&](const StateInForce& state) { return state.state == event.word; });
+            break;
+        case What::AlertAnswered:
+            answerAlert(event);
+            break;
+        case What::PersonCame:
+            m_bench.atBench = event.person;
+            break;
+        case What::AwayBegun:
+            m_bench.awaySince = event.happened;
+            break;
+        case What::AwayEnded:
+            m_bench.awaySince.reset();
+            break;
+        default:
+            break;
+        }
+    }
+
+    /// The word is the alert's key, a bar, and how it was answered.
+    void answerAlert(const Event& event)
+    {
+        const auto bar = event.word.rfind('|');
+        if (bar == std::string::npos) {
+            return;
+        }
+        AlertAnswer answer{event.word.substr(0, bar), event.word.substr(bar + 1), event.happened, event.until,
+                           event.person};
+        const auto held = std::ranges::find(m_bench.answers, answer.key, &AlertAnswer::key);
+        if (held == m_bench.answers.end()) {
+            m_bench.answers.push_back(std::move(answer));
+        } else {
+            *held = std::move(answer);
+        }
+    }
+
+    Temperature roomAt(Instant when) const
+    {
+        const record::Place* room = m_bench.roster.firstOfKind(record::PlaceKind::Bench);
+        const auto air = room ? m_bench.air.find(room->id) : m_bench.air.end();
+        std::optional<Temperature> newest;
+        if (air != m_bench.air.end()) {
+            for (const cure::Reading& reading : air->second.forWaits.readings) {
+                if (reading.at <= when) {
+                    newest = reading.temperature;
+                }
+            }
+        }
+        return newest.value_or(unreadRoom);
+    }
+
+    /// From the start of the gap one air, from its end what was read last before it.
+    static void fill(cure::PlaceRecord& record, const Event& gap, const cure::Reading& between,
+                     const cure::Reading& before)
+    {
+        std::erase_if(record.readings,
+                      [&](const cure::Reading& held) { return held.at >= *gap.from && held.at < gap.happened; });
+        cure::Reading from = between;
+        from.at = *gap.from;
+        cure::Reading after = before;
+        after.at = gap.happened;
+        record.readings.push_back(from);
+        if (std::ranges::none_of(record.readings, [&](const cure::Reading& held) { return held.at == after.at; })) {
+            record.readings.push_back(after);
+        }
+        std::ranges::sort(record.readings, {}, &cure::Reading::at);
+    }
+
+    void tellGap(const Event& gap)
+    {
+        PlaceAir& air = m_bench.air[gap.place];
+        std::optional<cure::Reading> before;
+        for (const cure::Reading& reading : air.forWaits.readings) {
+            if (reading.at <= *gap.from) {
+                before = reading;
+            }
+        }
+        if (!before) {
+            return;
+        }
+        const cure::Reading cold{*gap.from, roomAt(*gap.from), std::nullopt};
+        const bool wentOff = gap.word == "wentOff";
+        const bool unknown = gap.word == "unknown";
+        fill(air.forWaits, gap, wentOff || unknown ? cold : *before, *before);
+        fill(air.forClosings, gap, wentOff ? cold : *before, *before);
+    }
+
+    BenchFold& m_bench;
+    const rules::RuleBook& m_book;
+    Gaps m_gaps;
+};
+
+Span readingAge(record::PlaceKind kind, const rules::Practice& practice)
+{
+    const bool steady = kind == record::PlaceKind::Cabinet || kind == record::PlaceKind::HumidBox;
+    return steady ? practice.cabinetReadingAge.value : practice.benchReadingAge.value;
+}
+
+PieceState untold(const record::Piece& piece, const Roster& roster)
+{
+    PieceState state;
+    state.piece = piece;
+    state.agreed = false;
+    const record::Place* bench = roster.firstOfKind(record::PlaceKind::Bench);
+    state.stays.push_back({Instant::max(), bench ? bench->id : PlaceId{}});
+    state.chosenOptions.insert(piece.optionalStages.begin(), piece.optionalStages.end());
+    return state;
+}
+
+} // namespace
+
+const StageRecord* PieceState::record(const StageInstance& at) const
+{
+    const auto found = std::ranges::lower_bound(stages, at, {}, &StageRecord::at);
+    return found != stages.end() && found->at == at ? &*found : nullptr;
+}
+
+PlaceId PieceState::placeAt(Instant when) const
+{
+    PlaceId place = stays.front().place;
+    for (const PieceStay& stay : stays) {
+        if (stay.from <= when) {
+            place = stay.place;
+        }
+    }
+    return place;
+}
+
+const PieceState* BenchFold::piece(PieceId id) const
+{
+    const auto found = pieces.find(id);
+    return found == pieces.end() ? nullptr : &found->second;
+}
+
+BenchFold fold(const Roster& roster, std::span<const Event> events, const rules::RuleBook& book)
+{
+    BenchFold bench;
+    bench.roster = roster;
+    for (const record::Piece& piece : roster.pieces) {
+        bench.pieces.emplace(piece.id, untold(piece, roster));
+    }
+    for (const record::Place& place : roster.places) {
+        PlaceAir& air = bench.air[place.id];
+        air.forWaits.maxAge = air.forClosings.maxAge = readingAge(place.kind, book.practice);
+    }
+    Teller teller(bench, book);
+    for (const Event& event : effective(events)) {
+        teller.tell(event);
+    }
+    teller.tellGaps();
+    std::erase_if(bench.pieces, [](const auto& held) {
+        return held.second.handedOverAt.has_value() || held.second.returnedUnmended;
+    });
+    return bench;
+}
+
+} // namespace mend::bench

@@ -1,0 +1,157 @@
+#include "core/bench/origins.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace mend::bench {
+
+Origins::Origins(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
+                 const rules::Procedure& procedure)
+    : m_piece(piece), m_bench(bench), m_book(book), m_procedure(procedure)
+{
+}
+
+int Origins::repetitions(const rules::Stage& stage) const { return repetitionsOf(stage, m_piece, m_book); }
+
+std::vector<int> Origins::asked(const rules::Origin& origin, const rules::Stage& stage, const rules::Stage& target,
+                                int repetition) const
+{
+    const int count = repetitions(target);
+    switch (origin.which) {
+    case rules::Which::Same:
+        return {target.repeat == stage.repeat && target.repeat != rules::Repeat::Once ? repetition : 1};
+    case rules::Which::Previous:
+        return repetition > 1 ? std::vector{repetition - 1} : std::vector<int>{};
+    case rules::Which::First:
+        return {1};
+    case rules::Which::Last: {
+        std::vector<int> all(static_cast<std::size_t>(count));
+        std::iota(all.begin(), all.end(), 1);
+        return all;
+    }
+    case rules::Which::Latest: {
+        std::vector<int> done;
+        for (int rep = 1; rep <= count; ++rep) {
+            const StageRecord* told = m_piece.record({target.key, rep});
+            if (told && told->isDone()) {
+                done.push_back(rep);
+            }
+        }
+        return done;
+    }
+    }
+    return {};
+}
+
+bool Origins::isSettled(const rules::Stage& stage, int repetition) const
+{
+    if (isPassedOver(stage, m_piece) || stage.byItself) {
+        return isReached(stage, repetition);
+    }
+    const StageRecord* told = m_piece.record({stage.key, repetition});
+    if (told && told->skipped) {
+        return isReached(stage, repetition);
+    }
+    return told && told->isDone();
+}
+
+bool Origins::isReached(const rules::Stage& stage, int repetition) const
+{
+    if (stage.opens.empty()) {
+        return m_piece.receivedAt.has_value();
+    }
+    return std::ranges::all_of(stage.opens, [&](const rules::Lag& lag) {
+        const Hanging hanging = hangingOf(lag, stage, repetition);
+        return !hanging.applies || hanging.settled;
+    });
+}
+
+std::optional<TouchPoint> Origins::mixingOf(const rules::Stage& target, int repetition) const
+{
+    const StageRecord* told = m_piece.record({target.key, repetition});
+    const auto mix = told ? m_bench.mixes.find(told->mix) : m_bench.mixes.end();
+    if (mix == m_bench.mixes.end()) {
+        return std::nullopt;
+    }
+    return TouchPoint{mix->second.mixedAt, mix->second.mixedBy, &target, mix->first};
+}
+
+/// A stage that was skipped or goes by itself hands on the latest touch of what it hung on.
+std::optional<TouchPoint> Origins::passedThrough(const rules::Stage& target, int repetition) const
+{
+    std::optional<TouchPoint> latest;
+    for (const rules::Lag& lag : target.opens) {
+        const Hanging hanging = hangingOf(lag, target, repetition);
+        if (hanging.from && (!latest || hanging.from->at > latest->at)) {
+            latest = hanging.from;
+        }
+    }
+    return latest;
+}
+
+std::optional<TouchPoint> Origins::touchOf(const rules::Stage& target, int repetition, rules::Touch touch) const
+{
+    if (touch == rules::Touch::Mixing) {
+        return mixingOf(target, repetition);
+    }
+    const StageRecord* told = m_piece.record({target.key, repetition});
+    if (target.byItself || isPassedOver(target, m_piece) || (told && told->skipped)) {
+        return passedThrough(target, repetition);
+    }
+    if (!told) {
+        return std::nullopt;
+    }
+    const auto& at = touch == rules::Touch::First ? told->firstTouch : told->lastTouch;
+    if (!at) {
+        return std::nullopt;
+    }
+    return TouchPoint{*at, touch == rules::Touch::First ? told->firstBy : told->lastBy, &target, told->mix};
+}
+
+Hanging Origins::hangingOf(const rules::Lag& lag, const rules::Stage& stage, int repetition) const
+{
+    Hanging hanging;
+    const rules::Stage* target = m_procedure.find(lag.from.stage);
+    if (!target || !holds(lag.when, m_piece)) {
+        return hanging;
+    }
+    const std::vector<int> wanted = asked(lag.from, stage, *target, repetition);
+    hanging.applies = !wanted.empty();
+    hanging.settled = true;
+    for (const int rep : wanted) {
+        hanging.settled = hanging.settled && isSettled(*target, rep);
+        const auto point = touchOf(*target, rep, lag.from.touch);
+        if (point && (!hanging.from || point->at > hanging.from->at)) {
+            hanging.from = point;
+        }
+    }
+    return hanging;
+}
+
+const rules::Wait* Origins::waitOf(const rules::Lag& lag) const
+{
+    const rules::Stage* target = m_procedure.find(lag.from.stage);
+    if (!target) {
+        return nullptr;
+    }
+    const auto wait =
+        std::ranges::find_if(target->waits, [&](const rules::Wait& each) { return holds(each.when, m_piece); });
+    return wait == target->waits.end() ? nullptr : &*wait;
+}
+
+std::optional<rules::SpanFigure> Origins::spanOf(const rules::Lag& lag) const
+{
+    if (!lag.waitOfStage) {
+        return lag.span;
+    }
+    const rules::Wait* wait = waitOf(lag);
+    return wait ? std::optional(wait->span) : std::nullopt;
+}
+
+std::optional<rules::SpanFigure> Origins::longestOf(const rules::Lag& lag) const
+{
+    const rules::Wait* wait = lag.waitOfStage ? waitOf(lag) : nullptr;
+    return wait ? wait->longest : std::nullopt;
+}
+
+} // namespace mend::bench

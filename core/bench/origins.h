@@ -1,0 +1,56 @@
+#pragma once
+
+#include "core/bench/window.h"
+
+#include <optional>
+#include <vector>
+
+namespace mend::bench {
+
+/// A touch that a time counts from, and the stage whose chemistry it started.
+struct TouchPoint {
+    Instant at;
+    EventId by;
+    const rules::Stage* stage = nullptr; ///< null: the mix alone
+    MixId mix;
+};
+
+/// What one lag of a stage hangs on, as far as it is known.
+struct Hanging {
+    bool applies = false;           ///< the lag's condition holds and its repetition exists
+    bool settled = false;           ///< every repetition it asks for is done or skipped
+    std::optional<TouchPoint> from; ///< empty where all of it was skipped
+};
+
+/// Finds what stages of one piece hang on.
+class Origins {
+public:
+    Origins(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
+            const rules::Procedure& procedure);
+
+    /// What `lag` of repetition `repetition` of `stage` counts from.
+    Hanging hangingOf(const rules::Lag& lag, const rules::Stage& stage, int repetition) const;
+    /// Whether everything a stage hangs on is done or skipped.
+    bool isReached(const rules::Stage& stage, int repetition) const;
+    int repetitions(const rules::Stage& stage) const;
+    /// How long a lag is: its own span, or its origin stage's wait for a piece like this one.
+    std::optional<rules::SpanFigure> spanOf(const rules::Lag& lag) const;
+    /// The upper figure of that wait, where the trade gives a range.
+    std::optional<rules::SpanFigure> longestOf(const rules::Lag& lag) const;
+
+private:
+    std::vector<int> asked(const rules::Origin& origin, const rules::Stage& stage, const rules::Stage& target,
+                           int repetition) const;
+    bool isSettled(const rules::Stage& stage, int repetition) const;
+    std::optional<TouchPoint> touchOf(const rules::Stage& target, int repetition, rules::Touch touch) const;
+    std::optional<TouchPoint> mixingOf(const rules::Stage& target, int repetition) const;
+    std::optional<TouchPoint> passedThrough(const rules::Stage& target, int repetition) const;
+    const rules::Wait* waitOf(const rules::Lag& lag) const;
+
+    const PieceState& m_piece;
+    const BenchFold& m_bench;
+    const rules::RuleBook& m_book;
+    const rules::Procedure& m_procedure;
+};
+
+} // namespace mend::bench

@@ -1,0 +1,335 @@
+#include "core/bench/window.h"
+
+#include "core/bench/origins.h"
+
+#include <algorithm>
+
+namespace mend::bench {
+
+namespace {
+
+using std::chrono::hours;
+
+/// A forecast of a wait longer than this is shown as a range.
+constexpr Span rangeFrom = hours(1);
+
+/// Works out the windows of one piece.
+class PieceWindows {
+public:
+    PieceWindows(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
+                 const rules::Procedure& procedure, Instant now)
+        : m_piece(piece), m_bench(bench), m_book(book), m_procedure(procedure), m_now(now),
+          m_origins(piece, bench, book, procedure)
+    {
+    }
+
+    std::vector<Window> all() const
+    {
+        std::vector<Window> windows;
+        for (const rules::Stage& stage : m_procedure.stages) {
+            if (stage.byItself || isPassedOver(stage, m_piece)) {
+                continue;
+            }
+            for (int rep = 1; rep <= m_origins.repetitions(stage); ++rep) {
+                const StageRecord* told = m_piece.record({stage.key, rep});
+                if ((told && told->isSettled()) || !m_origins.isReached(stage, rep)) {
+                    continue;
+                }
+                windows.push_back(windowFor(stage, rep, told));
+            }
+        }
+        return windows;
+    }
+
+private:
+    Window windowFor(const rules::Stage& stage, int repetition, const StageRecord* told) const
+    {
+        Window window;
+        window.piece = m_piece.piece.id;
+        window.stage = {stage.key, repetition};
+        window.act = stage.act;
+        window.handsOn = handsOn(stage, m_piece, m_book);
+        window.miss = stage.miss;
+        window.counted = stage.counted.has_value();
+        window.opens = m_piece.receivedAt.value_or(m_now);
+        window.opensAtLatest = window.opens;
+        openings(window, stage);
+        if (told && told->isUnderHands()) {
+            window.begunAt = told->firstTouch;
+            window.mix = told->mix;
+        }
+        if (!told || (!told->missed && !told->doingLate)) {
+            closings(window, stage);
+        }
+        touchTest(window, stage, told);
+        return window;
+    }
+
+    const cure::Law& lawOf(const std::string& key) const
+    {
+        static const cure::Law byTheClock = cure::ClockOnly{};
+        const rules::NamedLaw* law = m_book.law(key);
+        return law ? law->law : byTheClock;
+    }
+
+    /// Where an origin stage says that nothing may be forecast below a temperature, its wait
+    /// is given no credit there either.
+    cure::Law waitLaw(const rules::Stage& origin) const
+    {
+        cure::Law law = lawOf(origin.law);
+        if (auto* arrhenius = std::get_if<cure::Arrhenius>(&law); arrhenius && origin.noForecastBelow) {
+            arrhenius->noCreditBelow = std::max(arrhenius->noCreditBelow, origin.noForecastBelow->value);
+        }
+        return law;
+    }
+
+    cure::Climate airFor(cure::Side side, Temperature reference) const
+    {
+        std::vector<cure::Stay> stays;
+        stays.reserve(m_piece.stays.size());
+        for (const PieceStay& stay : m_piece.stays) {
+            const auto air = m_bench.air.find(stay.place);
+            const cure::PlaceRecord* record = nullptr;
+            if (air != m_bench.air.end()) {
+                record = side == cure::Side::Wait ? &air->second.forWaits : &air->second.forClosings;
+            }
+            stays.push_back({stay.from, record});
+        }
+        return cure::climateAlong(stays, side, reference);
+    }
+
+    Reckoning reckon(const TouchPoint& from, const rules::SpanFigure& figure, cure::Side side) const
+    {
+        Reckoning reckoning;
+        reckoning.event = from.by;
+        reckoning.origin = from.at;
+        reckoning.figure = figure.value;
+        reckoning.source = figure.source;
+        reckoning.law = from.stage->law;
+        reckoning.reference = from.stage->reference;
+        reckoning.closing = side == cure::Side::Closing;
+        reckoning.formula = reckoning.closing ? lawOf(from.stage->law) : waitLaw(*from.stage);
+        reckoning.air = airFor(side, reckoning.reference);
+        if (reckoning.closing) {
+            reckoning.end = cure::EnergyEnd::High;
+            reckoning.result =
+                cure::forecastClose(figure.value, reckoning.formula, reckoning.reference, reckoning.air, from.at);
+        } else if (from.stage->warmThrough) {
+            reckoning.warmThrough = from.stage->warmThrough->value;
+        }
+        return reckoning;
+    }
+
+    std::optional<cure::WaitForecast> forecast(Reckoning& reckoning) const
+    {
+        const auto wait = cure::forecastWait(reckoning.figure, reckoning.formula, reckoning.reference, reckoning.air,
+                                             reckoning.origin, reckoning.warmThrough);
+        if (wait) {
+            reckoning.result = wait->typical;
+        }
+        return wait;
+    }
+
+    void openings(Window& window, const rules::Stage& stage) const
+    {
+        bool first = true;
+        for (const rules::Lag& lag : stage.opens) {
+            const Hanging hanging = m_origins.hangingOf(lag, stage, window.stage.repetition);
+            const auto span = m_origins.spanOf(lag);
+            if (!hanging.applies || !hanging.from || !span) {
+                continue;
+            }
+            openAfter(window, *hanging.from, *span, m_origins.longestOf(lag));
+            if (first && stage.recommended) {
+                recommend(window, *hanging.from, *stage.recommended);
+            }
+            first = false;
+        }
+        if (window.stalled) {
+            window.opens.reset();
+            window.opensAtLatest.reset();
+        }
+    }
+
+    void openAfter(Window& window, const TouchPoint& from, const rules::SpanFigure& span,
+                   const std::optional<rules::SpanFigure>& longest) const
+    {
+        Reckoning reckoning = reckon(from, span, cure::Side::Wait);
+        const auto wait = forecast(reckoning);
+        window.why.push_back(reckoning);
+        if (!wait) {
+            window.stalled = true;
+            return;
+        }
+        Instant late = wait->typical - from.at > rangeFrom ? wait->late : wait->typical;
+        if (longest) {
+            Reckoning slow = reckon(from, *longest, cure::Side::Wait);
+            if (const auto longWait = forecast(slow)) {
+                late = std::max(late, longWait->late);
+            }
+        }
+        window.opens = std::max(*window.opens, wait->typical);
+        window.opensAtLatest = std::max(*window.opensAtLatest, late);
+    }
+
+    void recommend(Window& window, const TouchPoint& from, const rules::SpanFigure& figure) const
+    {
+        Reckoning reckoning = reckon(from, figure, cure::Side::Wait);
+        if (const auto wait = forecast(reckoning)) {
+            window.recommended = wait->typical;
+        }
+    }
+
+    void closings(Window& window, const rules::Stage& stage) const
+    {
+        for (const rules::Lag& lag : stage.closes) {
+            const Hanging hanging = m_origins.hangingOf(lag, stage, window.stage.repetition);
+            const auto span = m_origins.spanOf(lag);
+            if (hanging.applies && hanging.from && span) {
+                closeAfter(window, *hanging.from, *span, lag);
+            }
+        }
+        if (stage.closesAtEndOfDay && window.opens) {
+            closeAtEndOfDay(window);
+        }
+        if (window.closes) {
+            window.latestStart = *window.closes - window.handsOn;
+        }
+    }
+
+    void closeAfter(Window& window, const TouchPoint& from, const rules::SpanFigure& span, const rules::Lag& lag) const
+    {
+        const Reckoning reckoning = reckon(from, span, cure::Side::Closing);
+        window.why.push_back(reckoning);
+        if (window.closes && *window.closes <= *reckoning.result) {
+            return;
+        }
+        window.closes = reckoning.result;
+        window.soft = lag.soft;
+        window.lost.reset();
+        if (lag.lost) {
+            window.lost = reckon(from, *lag.lost, cure::Side::Closing).result;
+        }
+    }
+
+    void closeAtEndOfDay(Window& window) const
+    {
+        const auto end = m_bench.roster.endOfDay(*window.opens);
+        if (end && (!window.closes || *end < *window.closes)) {
+            window.closes = end;
+        }
+    }
+
+    static void touchTest(Window& window, const rules::Stage& stage, const StageRecord* told)
+    {
+        if (!stage.test || window.begunAt) {
+            return;
+        }
+        window.waitsForTest = true;
+        if (told && told->notYet) {
+            window.askAgain = *told->notYet + stage.test->askAgain.value;
+        }
+    }
+
+    const PieceState& m_piece;
+    const BenchFold& m_bench;
+    const rules::RuleBook& m_book;
+    const rules::Procedure& m_procedure;
+    Instant m_now;
+    Origins m_origins;
+};
+
+bool takesPartInChains(const Window& window, Instant now)
+{
+    return window.closes && *window.closes > now && !window.begunAt && !window.counted &&
+           window.miss != rules::Miss::Nothing && window.handsOn > Span{0};
+}
+
+void nameChain(std::span<Window* const> links)
+{
+    if (links.size() < 2) {
+        return;
+    }
+    const Instant start = *links.front()->latestStart;
+    std::vector<StageInstance> order;
+    std::vector<PieceId> pieces;
+    for (const Window* link : links) {
+        order.push_back(link->stage);
+        pieces.push_back(link->piece);
+    }
+    for (Window* link : links) {
+        link->latestStart = start;
+        link->chain = order;
+        link->chainPieces = pieces;
+    }
+}
+
+} // namespace
+
+Phase phaseOf(const Window& window, Instant now)
+{
+    if (window.closes && now >= *window.closes) {
+        return window.lost && now < *window.lost ? Phase::Past : window.lost ? Phase::Lost : Phase::Past;
+    }
+    if (window.stalled) {
+        return Phase::Stalled;
+    }
+    return window.opens && now >= *window.opens ? Phase::Open : Phase::Waiting;
+}
+
+std::optional<Span> remaining(const Window& window, Instant now)
+{
+    if (!window.latestStart) {
+        return std::nullopt;
+    }
+    return *window.latestStart - now;
+}
+
+std::vector<Window> windowsOf(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book, Instant now)
+{
+    const rules::Procedure* procedure = procedureOf(piece, book);
+    if (!procedure || !piece.receivedAt) {
+        return {};
+    }
+    return PieceWindows(piece, bench, book, *procedure, now).all();
+}
+
+std::vector<Window> windowsOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)
+{
+    std::vector<Window> all;
+    for (const auto& [id, piece] : bench.pieces) {
+        for (Window& window : windowsOf(piece, bench, book, now)) {
+            if (!piece.onHold || window.hasClose()) {
+                all.push_back(std::move(window));
+            }
+        }
+    }
+    chainThroughOnePairOfHands(all, now);
+    return all;
+}
+
+void chainThroughOnePairOfHands(std::vector<Window>& windows, Instant now)
+{
+    std::vector<Window*> closing;
+    for (Window& window : windows) {
+        if (takesPartInChains(window, now)) {
+            closing.push_back(&window);
+        }
+    }
+    std::ranges::stable_sort(closing, {}, [](const Window* window) { return *window->closes; });
+    // From the last close backwards: whoever closes before must be off the piece before the next has to start.
+    std::size_t end = closing.size();
+    for (std::size_t at = closing.size(); at-- > 0;) {
+        Window& window = *closing[at];
+        const bool pressed = at + 1 < closing.size() && *closing[at + 1]->latestStart < *window.closes;
+        const Instant off = pressed ? *closing[at + 1]->latestStart : *window.closes;
+        window.latestStart = off - window.handsOn;
+        if (!pressed) {
+            nameChain(std::span(closing).subspan(at + 1, end - at - 1));
+            end = at + 1;
+        }
+    }
+    nameChain(std::span(closing).subspan(0, end));
+}
+
+} // namespace mend::bench
