@@ -1,6 +1,7 @@
 #include "core/bench/state.h"
 
 #include <algorithm>
+#include <tuple>
 #include <unordered_map>
 #include <unordered_set>
 
@@ -36,10 +37,47 @@ std::unordered_map<EventId, const Event*> retellings(std::span<const Event> even
     return newest;
 }
 
+/// Whether a step of the wall clock moves what was told before it: real elapsed time is kept. An event of
+/// an earlier boot stays where it is when the clock before the step was evidently wrong, behind that event.
+bool isMovedBy(const Event& step, const Event& event)
+{
+    if (event.id >= step.id) {
+        return false;
+    }
+    return event.boot.bootId == step.boot.bootId || event.recorded <= step.recorded - Span{*step.amount};
+}
+
+/// All events as the wall clock of now would have told them.
+std::vector<Event> onTodaysClock(std::span<const Event> events)
+{
+    std::vector<Event> told(events.begin(), events.end());
+    for (const Event& step : events) {
+        if (step.what != What::ClockStepped || !step.amount) {
+            continue;
+        }
+        const Span moved{*step.amount};
+        for (Event& event : told) {
+            if (!isMovedBy(step, event)) {
+                continue;
+            }
+            event.happened += moved;
+            event.recorded += moved;
+            if (event.from) {
+                *event.from += moved;
+            }
+            if (event.until) {
+                *event.until += moved;
+            }
+        }
+    }
+    return told;
+}
+
 } // namespace
 
-std::vector<Event> effective(std::span<const Event> events)
+std::vector<Event> effective(std::span<const Event> asTold)
 {
+    const std::vector<Event> events = onTodaysClock(asTold);
     const auto voided = voidedBy(events);
     const auto retold = retellings(events, voided);
     std::vector<Event> standing;

@@ -25,7 +25,7 @@ struct Start {
     PieceId piece;
     StageInstance stage;
     PlaceId place;
-    std::optional<Temperature> setTo; ///< what the place is about to be set to, where it is
+    std::optional<Temperature> setTo{}; ///< what the place is about to be set to, where it is
 };
 
 /// The bench hours round an instant: when this bench day ends and when the next one begins.
