@@ -3,11 +3,9 @@
 #include <algorithm>
 #include <cassert>
 
-namespace mend::cure
-{
+namespace mend::cure {
 
-namespace
-{
+namespace {
 
 /// Adds a step; one that would last no time at all gives way to it.
 void beginStep(Climate& climate, const Air& air)

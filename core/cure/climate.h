@@ -7,8 +7,7 @@
 #include <span>
 #include <vector>
 
-namespace mend::cure
-{
+namespace mend::cure {
 
 /// What somebody read off a thermometer (and hygrometer) at one place.
 struct Reading {

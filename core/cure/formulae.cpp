@@ -4,8 +4,7 @@
 #include <cassert>
 #include <cmath>
 
-namespace mend::cure
-{
+namespace mend::cure {
 
 double q10Factor(double q10, Temperature aged, Temperature room)
 {

@@ -5,8 +5,7 @@
 #include "core/base/units.h"
 #include "core/cure/climate.h"
 
-namespace mend::cure
-{
+namespace mend::cure {
 
 /// The gas constant that ties heat to speed, J/(mol K). Exact since the SI of 2019
 /// (CODATA 2018 and 2022: Avogadro's number times Boltzmann's constant).
@@ -22,8 +21,7 @@ double q10Factor(double q10, Temperature aged, Temperature room);
 Span q10Time(Span roomTime, double q10, Temperature aged, Temperature room);
 
 /// Warmth gathered over time. Internal unit: hundredth of a degree times a millisecond, so it adds up exactly.
-struct WarmthUnit {
-};
+struct WarmthUnit {};
 using Warmth = Quantity<WarmthUnit>;
 constexpr double inDegreeHours(Warmth warmth) { return static_cast<double>(warmth.count()) / (100.0 * 3'600'000.0); }
 constexpr double inDegreeDays(Warmth warmth) { return inDegreeHours(warmth) / 24.0; }

@@ -5,8 +5,7 @@
 #include <optional>
 #include <variant>
 
-namespace mend::cure
-{
+namespace mend::cure {
 
 /// How strongly heat hastens one chemistry, as the band that is published for it:
 /// a forecast of a wait is a range from `high` to `low`, and `typical` between.

@@ -9,11 +9,9 @@
 #include <deque>
 #include <vector>
 
-namespace mend::cure
-{
+namespace mend::cure {
 
-namespace
-{
+namespace {
 
 constexpr double slowestRate = 1e-6;
 

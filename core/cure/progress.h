@@ -6,8 +6,7 @@
 
 #include <optional>
 
-namespace mend::cure
-{
+namespace mend::cure {
 
 /// Which end of a published energy band to reckon with.
 enum class EnergyEnd { Low, Typical, High };

@@ -4,11 +4,9 @@
 
 #include <cassert>
 
-namespace mend::cure
-{
+namespace mend::cure {
 
-namespace
-{
+namespace {
 
 /// One standard atmosphere, exact by definition (10th CGPM, 1954).
 constexpr double atmosphereInPascals = 101325.0;

@@ -6,12 +6,10 @@
 #include <cmath>
 #include <cstdint>
 
-namespace mend::cure
-{
+namespace mend::cure {
 
 /// How much room a liquid or air takes up. Internal unit: microlitre.
-struct VolumeUnit {
-};
+struct VolumeUnit {};
 using Volume = Quantity<VolumeUnit>;
 inline Volume millilitres(double value) { return Volume::fromCount(std::llround(value * 1e3)); }
 inline Volume litres(double value) { return Volume::fromCount(std::llround(value * 1e6)); }
@@ -21,8 +19,7 @@ constexpr double inLitres(Volume volume) { return static_cast<double>(volume.cou
 constexpr double inCubicMetres(Volume volume) { return static_cast<double>(volume.count()) / 1e9; }
 
 /// How much of the air is vapour, as parts of the whole: 0.02 is 2 per cent by volume.
-class VapourShare
-{
+class VapourShare {
 public:
     static constexpr VapourShare fromPercent(double value) { return VapourShare(value / 100.0); }
     static constexpr VapourShare fromPartsPerMillion(double value) { return VapourShare(value / 1e6); }

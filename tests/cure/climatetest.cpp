@@ -10,8 +10,7 @@ using namespace mend;
 using namespace mend::cure;
 using namespace mend::cure::samples;
 
-namespace
-{
+namespace {
 
 Reading read(Span after, double degrees, std::optional<double> percent = std::nullopt)
 {

@@ -8,8 +8,7 @@ using namespace mend;
 using namespace mend::cure;
 using namespace mend::cure::samples;
 
-namespace
-{
+namespace {
 
 double calibrated(double oneHours, double oneDegrees, double otherHours, double otherDegrees)
 {
@@ -64,9 +63,7 @@ struct CalibrationRow {
     double kilojoules;
 };
 
-class Calibration : public testing::TestWithParam<CalibrationRow>
-{
-};
+class Calibration : public testing::TestWithParam<CalibrationRow> {};
 
 TEST_P(Calibration, FindsTheEnergy)
 {
@@ -118,9 +115,7 @@ struct DewRow {
     double air, percent, dew, tolerance;
 };
 
-class Dew : public testing::TestWithParam<DewRow>
-{
-};
+class Dew : public testing::TestWithParam<DewRow> {};
 
 TEST_P(Dew, PointIsThePublishedOne)
 {

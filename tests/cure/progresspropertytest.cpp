@@ -10,8 +10,7 @@ using namespace mend::cure::samples;
 
 // What must hold for any air, any law and any instants: 10,000 cases each, always the same ones.
 
-namespace
-{
+namespace {
 
 constexpr int cases = 10'000;
 

@@ -9,8 +9,7 @@ using namespace mend;
 using namespace mend::cure;
 using namespace mend::cure::samples;
 
-namespace
-{
+namespace {
 
 const Law sixty = unlimited(kilojoulesPerMole(60));
 

@@ -12,8 +12,7 @@ using namespace mend::cure::samples;
 
 // Everything reckoned a second time by the plainest means: walk the clock in short strides, look the
 // air up at the middle of each, add. Air changes on whole strides, so the walk has no error of its own.
-namespace
-{
+namespace {
 
 constexpr Span stride{10'000};
 constexpr Span horizon{10 * 3'600'000};

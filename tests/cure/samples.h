@@ -11,8 +11,7 @@
 
 /// What the cure tests share: an evening to start from, short ways to write air, and random
 /// air and laws from a seed that is always the same.
-namespace mend::cure::samples
-{
+namespace mend::cure::samples {
 
 using namespace std::chrono_literals;
 

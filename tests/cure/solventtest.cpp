@@ -5,8 +5,7 @@
 using namespace mend;
 using namespace mend::cure;
 
-namespace
-{
+namespace {
 
 // Flammable limits: NIOSH Pocket Guide, isopropyl and ethyl alcohol. Densities at 20 degrees and molar
 // masses: from memory. The expected figures were reckoned with 24.05 litres a mole; tolerance 0.001 relative.
