@@ -78,7 +78,7 @@ std::optional<std::string> refusal(const std::string& home, const std::string& h
     }
     const std::string folder = fs::path(header).parent_path().generic_string();
     const std::string own = fs::path(home).has_extension() ? fs::path(home).parent_path().generic_string() : home;
-    if (folder == own || holds(allowed, folder)) {
+    if (folder == own || folder.starts_with(own + "/") || holds(allowed, folder)) {
         return std::nullopt;
     }
     return home + " may not include from " + folder;
