@@ -27,9 +27,13 @@ std::optional<std::string> placeOf(const std::string& path, const Table& table)
 std::string libraryOf(const std::string& header)
 {
     static const std::regex sql(R"((QtSql(/.*)?|QSql[A-Z]\w*))");
+    static const std::regex thread(R"((QtCore/)?(QThread|QThreadPool|QRunnable)|QtConcurrent.*)");
     static const std::regex qt(R"(Q(t[A-Z]\w*(/.*)?|[A-Z]\w*|t.*))");
     if (std::regex_match(header, sql)) {
         return "Sql";
+    }
+    if (std::regex_match(header, thread)) {
+        return "QThread";
     }
     if (std::regex_match(header, qt)) {
         return "Qt";

@@ -62,6 +62,7 @@ TEST(Floors, EachWayUpIsRefused)
         {"core/bench/fold.h", "#include <QtCore/QString>"},
         {"core/bench/fold.cpp", "  #  include \"core/store/benchfile.h\""},
         {"core/service/benchservice.cpp", "#include <QSqlQuery>"},
+        {"core/service/benchservice.cpp", "#include <QThread>"},
         {"core/service/benchservice.cpp", "#include <sqlite3.h>"},
         {"core/exchange/rulefile.cpp", "#include \"core/store/benchfile.h\""},
         {"core/rules/rule.cpp", "#include <nlohmann/json.hpp>"},
