@@ -40,10 +40,16 @@ public:
 
     bool isOk() const { return std::holds_alternative<T>(m_held); }
     explicit operator bool() const { return isOk(); }
-    const T& value() const
+    const T& value() const&
     {
         assert(isOk());
         return std::get<T>(m_held);
+    }
+    /// From a passing result the value itself, so that `for (x : read().value())` is safe.
+    T value() &&
+    {
+        assert(isOk());
+        return std::get<T>(std::move(m_held));
     }
     T takeValue()
     {

@@ -2,7 +2,9 @@
 
 #include <chrono>
 #include <cstdint>
+#include <optional>
 #include <string>
+#include <string_view>
 
 namespace mend {
 
@@ -37,5 +39,9 @@ using SpanRange = Range<Span>;
 
 /// RFC 3339 in UTC with milliseconds: 24 characters, so that text order is time order.
 std::string toRfc3339(Instant instant);
+
+/// Reads what `toRfc3339` writes, and nothing looser: 24 characters, UTC, a day that
+/// exists, years 1900 to 2200. A leap second, :60, is taken as :59.999. Empty otherwise.
+std::optional<Instant> fromRfc3339(std::string_view text);
 
 } // namespace mend

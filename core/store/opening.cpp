@@ -1,0 +1,212 @@
+#include "core/store/opening.h"
+
+#include "core/store/seal.h"
+
+#include <sqlite3.h>
+
+#include <random>
+#include <system_error>
+
+#include <unistd.h>
+
+namespace mend::store {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+[[noreturn]] void refuse(FaultKind kind, std::string detail) { throw SqlError(Fault{kind, std::move(detail)}); }
+
+void demand(const Outcome& outcome)
+{
+    if (!outcome) {
+        throw SqlError(outcome.fault());
+    }
+}
+
+std::string randomId()
+{
+    std::random_device source;
+    std::string bytes;
+    for (int i = 0; i < 16; ++i) {
+        bytes += static_cast<char>(source() & 0xffU);
+    }
+    return toHex(bytes);
+}
+
+/// The rows without which no file is whole.
+void writeFirstRows(Database& database)
+{
+    Transaction transaction(database);
+    const std::string fileId = randomId();
+    WordRows(database).setMeta("fileId", fileId);
+    database.prepare("INSERT INTO chain VALUES (1, 0, 0, ?1)").with(Blob{firstLink(fileId)}).run();
+    transaction.commit();
+}
+
+/// A copy through SQLite itself, since a plain copy could catch the file between two pages.
+bool copyWhole(Database& from, const fs::path& to)
+{
+    std::error_code ignored;
+    fs::remove(to, ignored);
+    Database target = Database::open(to, Access::Create);
+    sqlite3_backup* const copy = sqlite3_backup_init(target.handle(), "main", from.handle(), "main");
+    if (!copy) {
+        return false;
+    }
+    const bool whole = sqlite3_backup_step(copy, -1) == SQLITE_DONE;
+    const bool finished = sqlite3_backup_finish(copy) == SQLITE_OK;
+    return whole && finished && makePrivate(to).isOk() && syncToDisk(to).isOk() && syncToDisk(to.parent_path()).isOk();
+}
+
+} // namespace
+
+Opening::Opening(const fs::path& file, const OpenOptions& options)
+    : m_options(options), m_file(trueName(file)), m_migrator(options.schema)
+{
+}
+
+std::unique_ptr<Store> Opening::run()
+{
+    if (hasSecondName(m_file)) {
+        refuse(FaultKind::Conflict, "the file stands under two names");
+    }
+    if (m_options.mode == OpenMode::CreateIfMissing) {
+        prepareFolder();
+        createIfMissing();
+    }
+    if (!fs::exists(m_file)) {
+        refuse(FaultKind::NotFound, "no such file");
+    }
+    if (m_options.mode == OpenMode::ReadOnly) {
+        m_standing = Standing::ReadOnlyAsAsked;
+    } else if (m_options.onNetwork(m_file)) {
+        m_standing = Standing::OnNetwork;
+    } else if (!isWritable(m_file)) {
+        m_standing = Standing::ReadOnlyFile;
+    } else {
+        takeLock();
+    }
+    connect();
+    judge();
+    bringUpToDate();
+    return std::unique_ptr<Store>(new Store(std::move(m_database), m_file, std::move(m_lock), m_standing));
+}
+
+void Opening::prepareFolder()
+{
+    const fs::path folder = m_file.parent_path();
+    demand(makePrivateFolder(folder));
+    if (m_options.ownFolder) {
+        demand(makePrivate(folder));
+    }
+}
+
+/// Built under another name, so that no half made file is ever found under its own.
+void Opening::createIfMissing()
+{
+    if (fs::exists(m_file) || m_options.onNetwork(m_file)) {
+        return;
+    }
+    const fs::path made = m_file.native() + ".new-" + std::to_string(::getpid());
+    fs::remove(made);
+    {
+        Database database = Database::open(made, Access::Create, m_options.vfs);
+        demand(makePrivate(made));
+        database.settle(m_options.busyTimeout);
+        m_migrator.create(database);
+        writeFirstRows(database);
+    }
+    const Outcome named = renameIfFree(made, m_file);
+    if (!named) {
+        fs::remove(made);
+        if (named.fault().kind != FaultKind::Conflict) { // someone else was quicker: theirs is opened
+            demand(named);
+        }
+    }
+}
+
+void Opening::takeLock()
+{
+    Result<OwnerLock> lock = OwnerLock::take(m_file, m_options.takeOverLock);
+    if (!lock && lock.fault().kind == FaultKind::Unwritable) {
+        m_standing = Standing::ReadOnlyFile;
+        return;
+    }
+    if (!lock) {
+        throw SqlError(lock.fault());
+    }
+    m_lock = lock.takeValue();
+}
+
+void Opening::connect()
+{
+    if (writes()) {
+        demand(makePrivate(m_file));
+    }
+    m_database = Database::open(m_file, writes() ? Access::ReadWrite : Access::ReadOnly, m_options.vfs);
+    const std::string head = m_database.head(100);
+    switch (judgeHead(head, fs::file_size(m_file))) {
+    case Head::Foreign:
+        refuse(FaultKind::Foreign, "not a bench file");
+    case Head::Damaged:
+        refuse(FaultKind::Damaged, "the file is cut short or its first page is damaged");
+    case Head::Bench:
+        break;
+    }
+    if (!journalBelongs(m_file, head)) {
+        refuse(FaultKind::Damaged, "the journal beside the file was not written for it");
+    }
+    if (versionInHead(head) > static_cast<std::uint32_t>(m_migrator.newest())) {
+        refuse(FaultKind::Newer, std::to_string(versionInHead(head)));
+    }
+    m_database.settle(m_options.busyTimeout);
+}
+
+void Opening::judge()
+{
+    switch (m_migrator.assess(m_database)) {
+    case Migration::Foreign:
+        refuse(FaultKind::Foreign, "not a bench file");
+    case Migration::Newer:
+        refuse(FaultKind::Newer, m_database.word("PRAGMA user_version"));
+    case Migration::Strange:
+        refuse(FaultKind::Foreign, "the tables are not those of a bench file");
+    case Migration::Outdated:
+        if (!writes()) {
+            refuse(FaultKind::ReadOnly, "the file has to be brought up to date and cannot be written");
+        }
+        break;
+    default:
+        break;
+    }
+    if (writes()) {
+        m_database.run("PRAGMA journal_mode = DELETE");
+    }
+    const auto fileId = WordRows(m_database).meta("fileId");
+    if (!fileId || m_database.number("SELECT count(*) FROM chain") != 1) {
+        refuse(FaultKind::Damaged, "the file does not say which it is");
+    }
+}
+
+void Opening::bringUpToDate()
+{
+    if (!writes()) {
+        return;
+    }
+    const fs::path folder = m_options.copies.empty() ? m_file.parent_path() : m_options.copies;
+    const std::string version = m_database.word("PRAGMA user_version");
+    const fs::path copy = folder / (m_file.filename().native() + ".before-version-" + version);
+    const auto makeCopy = [&] { return makePrivateFolder(folder).isOk() && copyWhole(m_database, copy); };
+    switch (m_migrator.migrate(m_database, makeCopy)) {
+    case Migration::UpToDate:
+    case Migration::Migrated:
+        return;
+    case Migration::NoCopy:
+        refuse(FaultKind::Unwritable, "no copy could be made before bringing the file up to date");
+    default:
+        refuse(FaultKind::Damaged, "the file could not be brought up to date");
+    }
+}
+
+} // namespace mend::store

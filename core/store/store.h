@@ -1,0 +1,113 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/bench/event.h"
+#include "core/record/piece.h"
+#include "core/store/benchfile.h"
+#include "core/store/migrator.h"
+#include "core/store/ownerlock.h"
+#include "core/store/sqlite.h"
+#include "core/store/wordrows.h"
+
+#include <chrono>
+#include <filesystem>
+#include <functional>
+#include <map>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace mend::store {
+
+enum class OpenMode { ReadOnly, ReadWrite, CreateIfMissing };
+
+/// Whether the open file takes new rows, and if not, why.
+enum class Standing {
+    Writable,
+    ReadOnlyAsAsked,
+    ReadOnlyFile, ///< the file, its folder or its disk cannot be written
+    OnNetwork,    ///< lies on another machine, where locks cannot be relied on
+    Gone,         ///< moved or removed while open: nothing more is written
+};
+
+struct OpenOptions {
+    OpenMode mode = OpenMode::ReadWrite;
+    bool ownFolder = false;    ///< the folder is the program's own: everyone else is kept out of it
+    bool takeOverLock = false; ///< a person said that the other machine is gone
+    std::chrono::milliseconds busyTimeout{50};
+    std::filesystem::path copies; ///< where the copy before a migration goes; empty: beside the file
+    std::string vfs;              ///< a file layer of tests; empty: the system's own
+    std::vector<SchemaStep> schema = shippedSchema();
+    std::function<bool(const std::filesystem::path&)> onNetwork = isOnNetwork;
+};
+
+/// The bench file: everything the studio knows, in one SQLite file that survives a kill or a
+/// power cut at any moment. What returned Done is on the disk; what returned a fault left no trace.
+/// One thread at a time; StoreThread gives it one of its own.
+class Store {
+public:
+    /// Faults: NotFound; Damaged (cut short, seal or structure broken); Foreign; Newer (detail: the
+    /// version); Locked (detail: who); Conflict (two names for one file); Busy; Unwritable.
+    /// A file that cannot be written opens for reading: see `standing`.
+    static Result<std::unique_ptr<Store>> open(const std::filesystem::path& file, const OpenOptions& options);
+    static Result<std::unique_ptr<Store>> open(const std::filesystem::path& file, OpenMode mode);
+
+    const std::filesystem::path& file() const { return m_file; }
+    Standing standing() const { return m_standing; }
+    /// Whether the name still leads to the open file; once it does not, nothing is written any more.
+    bool isStillThere();
+
+    // What happened. Each call is one transaction.
+    /// Numbers rise from event to event. Events that are there already, word for word, are passed
+    /// over, so that a write whose answer was lost can be told again. Conflict: a number out of
+    /// order or taken, or a piece, person, place or rule that is not there. BadInput: a time,
+    /// temperature or humidity that cannot be.
+    Outcome append(std::span<const bench::Event> events);
+    EventId nextEventId() const;
+    /// What the bench has to know at start; see EventRows::forBench.
+    Result<std::vector<bench::Event>> benchEvents(Instant since) const;
+    Result<std::vector<bench::Event>> eventsOf(PieceId piece) const;
+    Result<std::vector<bench::Event>> allEvents() const;
+
+    // What may be put right. An id that is set replaces the row, else the next number is given.
+    /// A new owner (or one already known, by id), their piece and its first events, which may leave their piece unset.
+    Result<PieceId> takeIn(const record::Customer& owner, const record::Piece& piece,
+                           std::span<const bench::Event> events);
+    Result<CustomerId> put(const record::Customer& customer);
+    Result<PieceId> put(const record::Piece& piece);
+    Result<PlaceId> put(const record::Place& place);
+    Result<PersonId> put(const record::Person& person);
+    Result<std::vector<record::Customer>> customers() const;
+    Result<std::vector<record::Piece>> pieces() const;
+    Result<std::vector<record::Piece>> piecesInHand() const;
+    Result<std::optional<record::Piece>> piece(PieceId id) const;
+    Result<std::vector<record::Place>> places() const;
+    Result<std::vector<record::Person>> people() const;
+
+    Outcome setSetting(const std::string& key, const std::string& value);
+    Result<std::map<std::string, std::string>> settings() const;
+    Outcome putRules(const RuleText& rules);
+    Result<std::optional<std::string>> rules(const std::string& hash) const;
+    Result<std::vector<RuleText>> allRules() const;
+
+    /// The connection, for this floor's own checks and copies.
+    Database& database() { return m_database; }
+    const Database& database() const { return m_database; }
+
+private:
+    Store(Database database, std::filesystem::path file, OwnerLock lock, Standing standing);
+    friend class Opening;
+    template <class Work> ResultOf<Work> writing(Work work);
+    void addAll(std::span<const bench::Event> events);
+    void settleInHand(std::span<const bench::Event> events);
+
+    OwnerLock m_lock; // released last: after the connection is closed
+    Database m_database;
+    std::filesystem::path m_file;
+    std::optional<FileIdentity> m_identity;
+    Standing m_standing;
+};
+
+} // namespace mend::store
