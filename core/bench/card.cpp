@@ -310,14 +310,14 @@ auto orderOf(const Card& card)
     return std::tuple(rankOf(card.standing), byCost ? costly : 0, card.countTo.value_or(Instant::max()), card.number);
 }
 
-std::vector<MixCard> mixCards(const BenchFold& bench, const rules::RuleBook& book)
+std::vector<MixCard> mixCards(const BenchFold& bench, const rules::RuleBook& book, Instant now)
 {
     std::vector<MixCard> cards;
     for (const auto& [id, mix] : bench.mixes) {
         if (mix.isAlive()) {
             const rules::Material* material = book.material(mix.material);
             cards.push_back({id, material ? material->tile : mix.material, mix.batch, mix.mixedAt,
-                             stiffAt(mix, bench, book), mix.on});
+                             stiffAt(mix, bench, book, now), mix.on});
         }
     }
     std::ranges::sort(cards, {}, &MixCard::mixedAt);
@@ -338,7 +338,7 @@ std::optional<Instant> freeUntil(const std::vector<Window>& windows, Instant now
 
 } // namespace
 
-std::optional<Instant> stiffAt(const MixState& mix, const BenchFold& bench, const rules::RuleBook& book)
+std::optional<Instant> stiffAt(const MixState& mix, const BenchFold& bench, const rules::RuleBook& book, Instant now)
 {
     const rules::Material* material = book.material(mix.material);
     if (!material || !material->potLife) {
@@ -348,9 +348,10 @@ std::optional<Instant> stiffAt(const MixState& mix, const BenchFold& bench, cons
     const auto air = room ? bench.air.find(room->id) : bench.air.end();
     const cure::Stay stay{mix.mixedAt, air == bench.air.end() ? nullptr : &air->second.forClosings};
     const rules::NamedLaw* law = book.law(material->law);
-    return cure::forecastClose(
-        material->potLife->value, law ? law->law : cure::Law{cure::ClockOnly{}}, material->potReference,
-        cure::climateAlong(std::span(&stay, 1), cure::Side::Closing, material->potReference), mix.mixedAt);
+    const cure::Climate climate =
+        cure::climateAlong(std::span(&stay, 1), cure::Side::Closing, material->potReference);
+    return cure::forecastClose(material->potLife->value, law ? law->law : cure::Law{cure::ClockOnly{}},
+                               material->potReference, cure::keptAsAt(climate, now), mix.mixedAt);
 }
 
 Board boardOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)
@@ -366,7 +367,7 @@ Board boardOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)
         }
     }
     std::ranges::sort(board.cards, {}, orderOf);
-    board.mixes = mixCards(bench, book);
+    board.mixes = mixCards(bench, book, now);
     board.standing = standingHazards(bench, board.windows, book, now);
     board.freeUntil = freeUntil(board.windows, now);
     return board;

@@ -95,7 +95,7 @@ private:
             }
             stays.push_back({stay.from, record});
         }
-        return cure::climateAlong(stays, side, reference);
+        return cure::keptAsAt(cure::climateAlong(stays, side, reference), m_now);
     }
 
     Reckoning reckon(const TouchPoint& from, const rules::SpanFigure& figure, cure::Side side) const

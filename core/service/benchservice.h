@@ -1,0 +1,115 @@
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/bench/acts.h"
+#include "core/bench/card.h"
+
+#include <QObject>
+#include <functional>
+#include <set>
+#include <vector>
+
+namespace mend::service {
+
+/// What a bench file held when it was opened.
+struct BenchRecord {
+    bench::Roster roster;
+    std::vector<bench::Event> events;
+    EventId next{1};
+};
+
+/// What may still be taken back with one tap.
+struct UndoOffer {
+    std::vector<EventId> events;
+    PieceId piece;
+    Instant until;
+};
+
+/// What a person can do at the bench. Every act is an event: it enters the bench at once and
+/// is handed on to be kept; until that is confirmed its card carries the mark "not stored yet".
+class BenchService : public QObject {
+    Q_OBJECT
+
+public:
+    /// Hands events on to be written, in order; `stored` is called with what reached the disk.
+    using Keep = std::function<void(const std::vector<bench::Event>&)>;
+
+    BenchService(const Clock& clock, rules::RuleBook book, BenchRecord record, Keep keep, QObject* parent = nullptr);
+
+    const bench::Board& board() const { return m_board; }
+    const bench::BenchFold& bench() const { return m_fold; }
+    const rules::RuleBook& book() const { return m_book; }
+    const std::vector<bench::Event>& events() const { return m_events; }
+    PersonId atBench() const { return m_fold.atBench; }
+
+    /// Pieces with an act that is not on the disk yet.
+    std::set<PieceId> notStoredYet() const;
+    std::size_t waitingToBeStored() const { return m_pending.size(); }
+    std::optional<UndoOffer> undoOffer(Instant now) const;
+
+    /// One tap on a card. Empty: the bench has moved on and the act means nothing any more.
+    std::vector<EventId> tap(const bench::Tap& tap);
+    /// "Mixing now": starts a mix; its batch is that of the last one unless told.
+    MixId startMix(const std::string& material, const std::string& batch = {});
+    void endMix(MixId mix, const std::string& how);
+    void read(PlaceId place, Temperature temperature, std::optional<Humidity> humidity);
+    void answerGap(PlaceId place, Instant from, Instant to, const std::string& how);
+    void lay(PieceId piece, PlaceId place);
+    void skip(PieceId piece, const bench::StageInstance& stage, const std::string& reason);
+    void sendBack(PieceId piece, const bench::StageInstance& stage, const std::string& reason);
+    void moreToCome(PieceId piece, const bench::StageInstance& stage);
+    void hold(PieceId piece, const std::string& reason);
+    void note(PieceId piece, const std::string& text);
+    void tellState(const std::string& state, bool begins);
+    /// A stopped start goes on: the answer is kept, and ends a state where it says so.
+    void answerHazard(PieceId piece, const bench::StageInstance& stage, const rules::Hazard& hazard,
+                      const rules::Answer& answer, const std::string& words = {});
+    void answerAlert(const std::string& word, PieceId piece, std::optional<Instant> until = std::nullopt);
+    void comeToBench(PersonId person);
+    void goAway(bool away);
+    void stepClock(Span amount);
+
+    /// Takes events back by void rows; those that build on them go with them.
+    void undo(const std::vector<EventId>& events);
+    /// What would have to go with an event.
+    std::vector<EventId> wouldGoWith(EventId event) const;
+    void retell(EventId event, Instant happened, PieceId piece);
+    /// The bench as it would be with one event told differently: shown before it is kept.
+    bench::Board ifRetold(EventId event, Instant happened, PieceId piece) const;
+
+    /// A piece was taken in (or its row changed) and stands in the file already.
+    void changeRoster(bench::Roster roster, const std::vector<bench::Event>& stored = {});
+    void useRules(rules::RuleBook book);
+    /// Events reached the disk.
+    void stored(const std::vector<EventId>& events);
+
+    /// Works the board out anew for this instant; called by the tick.
+    void refresh(Instant now);
+    std::optional<Instant> nextChange(Instant now) const { return bench::nextChange(m_board, now); }
+
+    /// Tells events of one act; numbers them. For acts that have no verb of their own.
+    std::vector<EventId> tell(std::vector<bench::Event> events);
+    bench::Event told(bench::What what) const;
+
+Q_SIGNALS:
+    void benchChanged();
+    void acted(mend::PieceId piece);
+    void storedChanged();
+
+private:
+    bench::Hand hand() const;
+    void refold();
+
+    const Clock& m_clock;
+    rules::RuleBook m_book;
+    bench::Roster m_roster;
+    std::vector<bench::Event> m_events;
+    bench::BenchFold m_fold;
+    bench::Board m_board;
+    EventId m_next;
+    Keep m_keep;
+    std::set<EventId> m_pending;
+    std::optional<UndoOffer> m_undo;
+};
+
+} // namespace mend::service
