@@ -348,8 +348,7 @@ std::optional<Instant> stiffAt(const MixState& mix, const BenchFold& bench, cons
     const auto air = room ? bench.air.find(room->id) : bench.air.end();
     const cure::Stay stay{mix.mixedAt, air == bench.air.end() ? nullptr : &air->second.forClosings};
     const rules::NamedLaw* law = book.law(material->law);
-    const cure::Climate climate =
-        cure::climateAlong(std::span(&stay, 1), cure::Side::Closing, material->potReference);
+    const cure::Climate climate = cure::climateAlong(std::span(&stay, 1), cure::Side::Closing, material->potReference);
     return cure::forecastClose(material->potLife->value, law ? law->law : cure::Law{cure::ClockOnly{}},
                                material->potReference, cure::keptAsAt(climate, now), mix.mixedAt);
 }

@@ -143,8 +143,7 @@ struct Board {
 };
 
 /// When a mix is too stiff to use, by its pot life and the heat of the bench; empty where it has none.
-std::optional<Instant> stiffAt(const MixState& mix, const BenchFold& bench, const rules::RuleBook& book,
-                               Instant now);
+std::optional<Instant> stiffAt(const MixState& mix, const BenchFold& bench, const rules::RuleBook& book, Instant now);
 
 /// When the board next says something else by the clock alone; empty where nothing runs.
 std::optional<Instant> nextChange(const Board& board, Instant now);

@@ -19,15 +19,9 @@ BenchService::BenchService(const Clock& clock, rules::RuleBook book, BenchRecord
     refold();
 }
 
-bench::Hand BenchService::hand() const
-{
-    return {m_clock.now(), m_fold.atBench};
-}
+bench::Hand BenchService::hand() const { return {m_clock.now(), m_fold.atBench}; }
 
-Event BenchService::told(What what) const
-{
-    return bench::toldNow(what, hand());
-}
+Event BenchService::told(What what) const { return bench::toldNow(what, hand()); }
 
 void BenchService::refold()
 {
@@ -240,10 +234,7 @@ void BenchService::comeToBench(PersonId person)
     tell({event});
 }
 
-void BenchService::goAway(bool away)
-{
-    tell({told(away ? What::AwayBegun : What::AwayEnded)});
-}
+void BenchService::goAway(bool away) { tell({told(away ? What::AwayBegun : What::AwayEnded)}); }
 
 void BenchService::stepClock(Span amount)
 {
@@ -252,10 +243,7 @@ void BenchService::stepClock(Span amount)
     tell({event});
 }
 
-std::vector<EventId> BenchService::wouldGoWith(EventId event) const
-{
-    return bench::builtOn(event, m_events);
-}
+std::vector<EventId> BenchService::wouldGoWith(EventId event) const { return bench::builtOn(event, m_events); }
 
 void BenchService::undo(const std::vector<EventId>& events)
 {

@@ -6,10 +6,7 @@ using namespace mend;
 using namespace std::chrono;
 
 namespace {
-Moment at(seconds wall, seconds boot, const char* id = "one")
-{
-    return {Instant(wall), {id, boot}};
-}
+Moment at(seconds wall, seconds boot, const char* id = "one") { return {Instant(wall), {id, boot}}; }
 } // namespace
 
 TEST(ClockStep, SeesAnHourPutOnAndTakenOff)
