@@ -171,7 +171,7 @@ void Opening::judge()
     case Migration::Newer:
         refuse(FaultKind::Newer, m_database.word("PRAGMA user_version"));
     case Migration::Strange:
-        refuse(FaultKind::Foreign, "the tables are not those of a bench file");
+        refuse(FaultKind::Damaged, "the tables are not those of a bench file");
     case Migration::Outdated:
         if (!writes()) {
             refuse(FaultKind::ReadOnly, "the file has to be brought up to date and cannot be written");

@@ -241,4 +241,50 @@ Result<std::vector<RuleText>> Store::allRules() const
     return guarded([&] { return WordRows(m_database).allRules(); });
 }
 
+Result<std::string> Store::putPhoto(const Bytes& bytes, const Bytes& thumbnail)
+{
+    return writing([&] { return PhotoRows(m_database).put(bytes, thumbnail); });
+}
+
+Result<std::string> Store::putPhoto(const Bytes& bytes, const Bytes& thumbnail, PhotoUse use)
+{
+    return writing([&] {
+        PhotoRows rows(m_database);
+        use.photo = rows.put(bytes, thumbnail);
+        rows.use(use);
+        return use.photo;
+    });
+}
+
+Result<std::optional<Bytes>> Store::photo(const std::string& hash) const
+{
+    return guarded([&] { return PhotoRows(m_database).bytes(hash); });
+}
+
+Result<std::optional<Bytes>> Store::thumbnail(const std::string& hash) const
+{
+    return guarded([&] { return PhotoRows(m_database).thumbnail(hash); });
+}
+
+Result<std::vector<PhotoUse>> Store::photosOf(PieceId piece) const
+{
+    return guarded([&] { return PhotoRows(m_database).usesOf(piece); });
+}
+
+Outcome Store::forget(CustomerId customer)
+{
+    // Deleted rows are overwritten with zeroes (secure_delete), so nothing of them stays in free pages.
+    return writing([&] {
+        RecordRows(m_database).put(record::Customer{customer, "", ""});
+        for (const char* const sql :
+             {"DELETE FROM note WHERE event IN (SELECT e.id FROM event e JOIN piece p ON p.id = e.piece "
+              "WHERE p.owner = ?1)",
+              "DELETE FROM photo_use WHERE piece IN (SELECT id FROM piece WHERE owner = ?1)"}) {
+            m_database.prepare(sql).with(customer.value()).run();
+        }
+        m_database.run("DELETE FROM photo_bytes WHERE hash NOT IN (SELECT photo FROM photo_use)");
+        m_database.run("DELETE FROM photo WHERE hash NOT IN (SELECT photo FROM photo_use)");
+    });
+}
+
 } // namespace mend::store

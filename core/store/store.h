@@ -6,6 +6,7 @@
 #include "core/store/benchfile.h"
 #include "core/store/migrator.h"
 #include "core/store/ownerlock.h"
+#include "core/store/photorows.h"
 #include "core/store/sqlite.h"
 #include "core/store/wordrows.h"
 
@@ -91,6 +92,18 @@ public:
     Outcome putRules(const RuleText& rules);
     Result<std::optional<std::string>> rules(const std::string& hash) const;
     Result<std::vector<RuleText>> allRules() const;
+
+    // Pictures: written once under their hash, with the row that names them or not at all.
+    Result<std::string> putPhoto(const Bytes& bytes, const Bytes& thumbnail);
+    Result<std::string> putPhoto(const Bytes& bytes, const Bytes& thumbnail, PhotoUse use);
+    Result<std::optional<Bytes>> photo(const std::string& hash) const;
+    Result<std::optional<Bytes>> thumbnail(const std::string& hash) const;
+    Result<std::vector<PhotoUse>> photosOf(PieceId piece) const;
+
+    /// Takes the owner's name and contact out of the file for ever, and the notes told of their
+    /// pieces; the pieces and what was done to them stay, and the chain with them. Photos of
+    /// theirs go too. Old backups still hold the name until they are gone.
+    Outcome forget(CustomerId customer);
 
     /// The connection, for this floor's own checks and copies.
     Database& database() { return m_database; }
