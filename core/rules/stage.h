@@ -19,8 +19,8 @@ enum class Which {
     Same,     ///< the same repetition (a run's own filler)
     Previous, ///< the repetition before (the set before this one); none before the first
     First,
-    Last,     ///< the last one then known: every repetition has to be done
-    Latest,   ///< whichever was done most recently, if any was
+    Last,   ///< the last one then known: every repetition has to be done
+    Latest, ///< whichever was done most recently, if any was
 };
 
 /// Where a time counts from: a touch of a stage. `Touch::Mixing` means the mix that
@@ -55,11 +55,20 @@ struct Wait {
     bool operator==(const Wait&) const = default;
 };
 
+/// What the trade gives for a heated place in a wait's stead: at this temperature, so
+/// long. The lowest heat limit of everything in the piece rules over it.
+struct WarmCure {
+    TemperatureFigure temperature;
+    SpanFigure span;             ///< without the time the pot itself takes to warm through
+    std::optional<Span> fromAge; ///< only when the youngest join is at least so old; empty: always
+    bool operator==(const WarmCure&) const = default;
+};
+
 /// A state that the fingers decide, not the clock.
 struct TouchTest {
-    std::string passed;   ///< what the mender says when it is so: "Test line takes powder"
-    std::string how;      ///< how it is tested
-    SpanFigure askAgain;  ///< how long after "Not yet" it is asked again
+    std::string passed;  ///< what the mender says when it is so: "Test line takes powder"
+    std::string how;     ///< how it is tested
+    SpanFigure askAgain; ///< how long after "Not yet" it is asked again
     bool operator==(const TouchTest&) const = default;
 };
 
@@ -75,10 +84,11 @@ struct HandsOn {
 
 /// A window too short for an alarm: it is counted in large seconds with a soft tick.
 struct Counted {
+    Touch from = Touch::Mixing; ///< what the seconds count from
     SpanFigure goal;
     SpanFigure red;
-    std::vector<Span> ticks;  ///< marks after the start of mixing
-    std::string hotAdvice;    ///< said before the mixing when heat cuts the goal under `hotBelow`
+    std::vector<Span> ticks; ///< marks after `from`
+    std::string hotAdvice;   ///< said before the mixing when heat cuts the goal under `hotBelow`
     SpanFigure hotBelow;
     bool operator==(const Counted&) const = default;
 };
@@ -89,7 +99,7 @@ enum class Miss { Nothing, Minutes, FreshMix, Afternoon, Day, Piece };
 /// A state of the bench that a stage leaves behind: pads that dry, powder that lies open.
 /// It ends when the time is over or when somebody says so, whichever is first.
 struct Leaves {
-    std::string state;             ///< key of a state in the hazard file: "padsDrying"
+    std::string state;               ///< key of a state in the hazard file: "padsDrying"
     std::optional<SpanFigure> lasts; ///< empty: until told
     bool operator==(const Leaves&) const = default;
 };
@@ -107,29 +117,30 @@ struct Stage {
     bool optional = false;
     bool byItself = false; ///< no hands: begins and ends by the clock (a rest)
     HandsOn handsOn;
-    std::vector<Wait> waits;             ///< the first whose condition holds rules
-    std::vector<Lag> opens;              ///< all have to be over
+    std::vector<Wait> waits;               ///< the first whose condition holds rules
+    std::vector<Lag> opens;                ///< all have to be over
     std::optional<SpanFigure> recommended; ///< after the first opening lag's origin
     std::optional<TouchTest> test;
-    std::vector<Lag> closes;             ///< the earliest rules
+    std::vector<Lag> closes; ///< the earliest rules
     bool closesAtEndOfDay = false;
     Miss miss = Miss::Nothing;
-    std::string missText;                ///< "cut back, fill again"
+    std::string missText; ///< "cut back, fill again"
     std::optional<Counted> counted;
-    std::string law;                     ///< key of a cure law: "epoxy", "lacquer", "urushi", "solvent", "none"
-    Temperature reference;               ///< what every time of this stage is true at
-    std::string mix;                     ///< key of the material this stage needs a living mix of; empty: none
-    bool mixesHere = false;              ///< the mixing is part of this stage
-    std::vector<std::string> places;     ///< kinds of place it happens or waits in; the first is the usual one
-    std::vector<std::string> resources;  ///< "hands", "solvent", "tray", "sandBox", "blade", "heat"
+    std::string law;        ///< key of the cure law of what its own touch starts: lags that count from it follow it
+    Temperature reference;  ///< what every time of this stage is true at
+    std::string mix;        ///< key of the material this stage needs a living mix of; empty: none
+    bool mixesHere = false; ///< the mixing is part of this stage
+    std::vector<std::string> places;    ///< kinds of place it happens or waits in; the first is the usual one
+    std::vector<std::string> resources; ///< "hands", "solvent", "tray", "sandBox", "blade", "heat"
     std::optional<TemperatureFigure> warnBelow;
     std::optional<TemperatureFigure> noForecastBelow;
+    std::vector<WarmCure> warmCures;       ///< for stages that may cure in the heated cabinet
     std::optional<SpanFigure> warmThrough; ///< how long a pot lags the cabinet's air
-    std::vector<std::string> during;     ///< states that hold while hands are on it: "solventOpen", "flame"
+    std::vector<std::string> during;       ///< states that hold while hands are on it: "solventOpen", "flame"
     std::vector<Leaves> leaves;
-    std::vector<std::string> ends;       ///< states of this piece that are over once it is done: powder is covered
-    std::vector<std::string> uses;       ///< keys of materials that go into the piece here
-    std::vector<std::string> cautions;   ///< keys of caution texts
+    std::vector<std::string> ends;     ///< states of this piece that are over once it is done: powder is covered
+    std::vector<std::string> uses;     ///< keys of materials that go into the piece here
+    std::vector<std::string> cautions; ///< keys of caution texts
     bool operator==(const Stage&) const = default;
 };
 

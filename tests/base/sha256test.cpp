@@ -1,0 +1,30 @@
+#include "core/base/sha256.h"
+
+#include <gtest/gtest.h>
+
+using namespace mend;
+
+// The examples that NIST publishes beside FIPS 180-4 (one block, two blocks), its empty
+// message and its million of "a" (SHAVS long message).
+TEST(Sha256, GivesThePublishedDigests)
+{
+    EXPECT_EQ(sha256("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+    EXPECT_EQ(sha256(""), "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+    EXPECT_EQ(sha256("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq"),
+              "248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1");
+    EXPECT_EQ(sha256("abcdefghbcdefghicdefghijdefghijkefghijklfghijklmghijklmnhijklmnoijklmnopjklmnopqklmnopqrlmnopqrs"
+                     "mnopqrstnopqrstu"),
+              "cf5b16a778af8380036ce59e7b0492370b249b11e8f07a51afac45037afee9d1");
+    EXPECT_EQ(sha256(std::string(1'000'000, 'a')), "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
+}
+
+TEST(Sha256, PadsEveryLengthRoundABlockDifferently)
+{
+    std::string last;
+    for (std::size_t length = 50; length < 140; ++length) {
+        const std::string digest = sha256(std::string(length, 'x'));
+        EXPECT_EQ(digest.size(), 64U);
+        EXPECT_NE(digest, last);
+        last = digest;
+    }
+}
