@@ -201,7 +201,7 @@ PlaceId placeForNext(const rules::Stage& stage, const PieceState& piece, const B
 class Cards {
 public:
     Cards(const BenchFold& bench, const std::vector<Window>& windows, const rules::RuleBook& book, Instant now)
-        : m_bench(bench), m_windows(windows), m_book(book), m_now(now)
+        : m_bench(bench), m_windows(windows), m_book(book), m_now(now), m_picture(bench, windows, book, now)
     {
     }
 
@@ -255,7 +255,7 @@ private:
         card.standing = standingOf(window, m_now);
         if (!window.begunAt && card.standing != Standing::Past) {
             const Start start{piece.piece.id, window.stage, placeForNext(stage, piece, m_bench, m_now)};
-            card.hazards = hazardsOf(start, m_bench, m_windows, m_book, m_now);
+            card.hazards = hazardsOf(start, m_picture);
             const bool mayStart = card.standing == Standing::Free || card.standing == Standing::Open;
             if (mayStart && isBlocked(card.hazards)) {
                 card.standing = Standing::Stopped;
@@ -300,6 +300,7 @@ private:
     const std::vector<Window>& m_windows;
     const rules::RuleBook& m_book;
     Instant m_now;
+    BenchPicture m_picture; ///< looked up once for the hazards of every card
 };
 
 auto orderOf(const Card& card)

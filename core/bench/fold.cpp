@@ -79,7 +79,7 @@ private:
             piece.onHold = false;
             break;
         case What::Overridden:
-            piece.overrides.push_back({event.stage, event.word, event.happened});
+            answerHazard(piece, event);
             break;
         case What::RulesAdopted:
             piece.rules = event.rules;
@@ -177,10 +177,47 @@ private:
         if (!stage) {
             return;
         }
+        for (const std::string& state : stage->ends) {
+            endState(state, piece.piece.id);
+        }
         for (const rules::Leaves& left : stage->leaves) {
-            m_bench.states.push_back({left.state, event.happened,
-                                      left.lasts ? std::optional(event.happened + left.lasts->value) : std::nullopt,
-                                      piece.piece.id, event.id});
+            beginState(left.state, left.lasts, piece.piece.id, event);
+        }
+    }
+
+    /// A stage's own figure for how long rules over the state's; with neither it lasts until told.
+    void beginState(const std::string& key, const std::optional<rules::SpanFigure>& lasts, PieceId piece,
+                    const Event& event)
+    {
+        const rules::BenchState* known = m_book.state(key);
+        const auto& figure = lasts || !known ? lasts : known->lasts;
+        std::optional<Instant> until = event.until;
+        if (!until && figure) {
+            until = event.happened + figure->value;
+        }
+        m_bench.states.push_back({key, event.happened, until, piece, event.id});
+    }
+
+    /// Of one piece, or of all where none is named.
+    void endState(const std::string& key, PieceId piece)
+    {
+        std::erase_if(m_bench.states, [&](const StateInForce& state) {
+            return state.state == key && (!piece.isSet() || state.piece == piece);
+        });
+    }
+
+    /// An answer that ends a state ends it for the whole bench: the can holds all pads.
+    void answerHazard(PieceState& piece, const Event& event)
+    {
+        piece.overrides.push_back({event.stage, event.word, event.happened});
+        const auto colon = event.word.find(':');
+        const rules::Hazard* hazard = m_book.hazard(event.word.substr(0, colon));
+        if (!hazard || colon == std::string::npos) {
+            return;
+        }
+        const auto answer = std::ranges::find(hazard->answers, event.word.substr(colon + 1), &rules::Answer::key);
+        if (answer != hazard->answers.end() && !answer->ends.empty()) {
+            endState(answer->ends, PieceId{});
         }
     }
 
@@ -241,10 +278,10 @@ private:
             }
             break;
         case What::StateBegun:
-            m_bench.states.push_back({event.word, event.happened, event.until, event.piece, event.id});
+            beginState(event.word, std::nullopt, event.piece, event);
             break;
         case What::StateEnded:
-            std::erase_if(m_bench.states, [&](const StateInForce& state) { return state.state == event.word; });
+            endState(event.word, event.piece);
             break;
         case What::AlertAnswered:
             answerAlert(event);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/bench/window.h"
+#include "core/bench/benchpicture.h"
 
 #include <optional>
 #include <string>
@@ -42,23 +42,32 @@ struct AssemblyFacts {
     std::vector<std::string> joinsOfSet; ///< joins that this set fixes
 };
 
+/// The bench day that `now` falls into; outside bench hours it has just closed.
+BenchDay benchDayOf(const Roster& roster, Instant now);
+
 /// What stands against a start now, worst first: blocks, then warnings, then reminders.
-/// Answers already given for this start (overrides) are left out.
+/// Answers already given for this start (overrides) are left out, until a state begins anew that they
+/// did not know of. Without a `day` the hours of the roster hold.
+std::vector<HazardFinding> hazardsOf(const Start& start, const BenchPicture& picture, const BenchDay& day = {},
+                                     const AssemblyFacts* assembly = nullptr);
 std::vector<HazardFinding> hazardsOf(const Start& start, const BenchFold& bench, const std::vector<Window>& windows,
                                      const rules::RuleBook& book, Instant now, const BenchDay& day = {},
                                      const AssemblyFacts* assembly = nullptr);
 
 /// What stands against telling that a state begins ("Flame is lit"): the same rows, before the tap.
+std::vector<HazardFinding> hazardsOfTelling(const std::string& state, const BenchPicture& picture, PieceId piece = {});
 std::vector<HazardFinding> hazardsOfTelling(const std::string& state, const BenchFold& bench,
                                             const std::vector<Window>& windows, const rules::RuleBook& book,
                                             Instant now, PieceId piece = {});
 
 /// States of the bench in force now: those that stages left, those under hands, those that were told.
+std::vector<StateInForce> statesInForce(const BenchPicture& picture);
 std::vector<StateInForce> statesInForce(const BenchFold& bench, const rules::RuleBook& book, Instant now);
 
 /// What hangs over the bench whether or not anything is started: one standing notice a
 /// place that is warmer than something in it may get, states that already meet, windows
 /// that close on the same hands or on nobody's, and the reminders of open work.
+std::vector<HazardFinding> standingHazards(const BenchPicture& picture, const BenchDay& day = {});
 std::vector<HazardFinding> standingHazards(const BenchFold& bench, const std::vector<Window>& windows,
                                            const rules::RuleBook& book, Instant now, const BenchDay& day = {});
 

@@ -28,7 +28,7 @@ enum class Reach { Room, Piece, Place, Tray };
 
 /// What two sides may have in common so that they do not count as meeting: fragments of
 /// the same owner, powder of the same kind.
-enum class Spares { Nothing, SameOwner, SameMaterial };
+enum class Spares { Nothing, SameOwner, SamePowder };
 
 /// One of a few large answers that let a blocked start go on.
 struct Answer {

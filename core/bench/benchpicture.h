@@ -1,0 +1,88 @@
+#pragma once
+
+#include "core/bench/window.h"
+
+#include <map>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace mend::bench {
+
+/// Something that was put into a piece, once: the joins of one set, an old mend.
+struct MaterialIn {
+    const rules::Material* material = nullptr;
+    Instant since;        ///< last touch of the stage that put it in; for an old mend when the piece came
+    bool oldMend = false; ///< it was in the piece before this work
+};
+
+/// What one piece is and holds, looked up once for all rows.
+struct Contents {
+    const PieceState* piece = nullptr;
+    const rules::Procedure* procedure = nullptr; ///< null where its rules are gone
+    PlaceId place;
+    std::vector<MaterialIn> materials;
+};
+
+/// Something in force: a state, or what a stage under hands is by name or has in use.
+struct Presence {
+    StateInForce state;
+    StageInstance stage; ///< the stage under hands that brings it; empty for what was told or left
+    bool isState = true; ///< false for a stage's key and its resources
+};
+
+/// Everything that hazards are held against, gathered once an instant: what lies where,
+/// what is in it, what is in force. Points into the fold, the windows and the book, which
+/// must outlive it.
+class BenchPicture {
+public:
+    BenchPicture(const BenchFold& bench, const std::vector<Window>& windows, const rules::RuleBook& book, Instant now);
+
+    const BenchFold& bench() const { return m_bench; }
+    const std::vector<Window>& windows() const { return m_windows; }
+    const rules::RuleBook& book() const { return m_book; }
+    Instant now() const { return m_now; }
+
+    const Contents* contents(PieceId piece) const;
+    const std::vector<Contents>& pieces() const { return m_pieces; }
+    const std::vector<Presence>& presences() const { return m_presences; }
+    const rules::Stage* stage(PieceId piece, std::string_view key) const;
+    record::PlaceKind kindOf(PlaceId place) const;
+
+    /// The air of a place as a closing sees it (an old reading counts as warmer); empty where
+    /// nobody ever read it.
+    std::optional<cure::Air> airOf(PlaceId place) const;
+    /// The coolest a piece can be after the last `span`: an old reading counts as colder.
+    std::optional<Temperature> coolest(const Contents& contents, Span span) const;
+
+    /// Whether a name of a row means this material in this piece; "uncured:" before it asks its age.
+    bool matches(std::string_view name, const Contents& contents, const MaterialIn& in) const;
+    /// Whether a piece holds any material that one of the names means; the first such, or null.
+    const MaterialIn* findMaterial(const std::vector<std::string>& names, const Contents& contents) const;
+    /// Whether a material has not reached its full cure: by equivalent age where the cure has a law.
+    bool isUncured(const Contents& contents, const MaterialIn& in) const;
+
+private:
+    void addPiece(const PieceState& piece);
+    void addPresences(const PieceState& piece);
+    bool reckonUncured(const Contents& contents, const MaterialIn& in) const;
+
+    const BenchFold& m_bench;
+    const std::vector<Window>& m_windows;
+    const rules::RuleBook& m_book;
+    Instant m_now;
+    std::vector<Contents> m_pieces; ///< by piece id
+    std::vector<Presence> m_presences;
+    mutable std::map<std::pair<PieceId, const MaterialIn*>, bool> m_uncured; ///< asked once an instant
+};
+
+/// What "uncured:" in front of a name says.
+inline constexpr std::string_view uncuredPrefix = "uncured:";
+
+/// What a stage puts into the piece: what it uses, and the mix it is done with.
+std::vector<const rules::Material*> putInBy(const rules::Stage& stage, const rules::RuleBook& book);
+bool holdsName(const std::vector<std::string>& names, std::string_view name);
+/// Whether a name of a row means this material by key or family.
+bool meansMaterial(std::string_view bareName, const rules::Material& material);
+
+} // namespace mend::bench
