@@ -114,7 +114,7 @@ inline constexpr std::array<Word<Meeting>, 7> meetingWords = {{{Meeting::Overlap
 inline constexpr std::array<Word<Reach>, 4> reachWords = {
     {{Reach::Room, "room"}, {Reach::Piece, "piece"}, {Reach::Place, "place"}, {Reach::Tray, "tray"}}};
 inline constexpr std::array<Word<Spares>, 3> sparesWords = {
-    {{Spares::Nothing, "nothing"}, {Spares::SameOwner, "sameOwner"}, {Spares::SameMaterial, "sameMaterial"}}};
+    {{Spares::Nothing, "nothing"}, {Spares::SameOwner, "sameOwner"}, {Spares::SamePowder, "samePowder"}}};
 enum class LawKind { Clock, Arrhenius, HumidBand };
 inline constexpr std::array<Word<LawKind>, 3> lawWords = {
     {{LawKind::Clock, "clock"}, {LawKind::Arrhenius, "arrhenius"}, {LawKind::HumidBand, "humidBand"}}};
