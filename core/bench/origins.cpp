@@ -131,7 +131,7 @@ Hanging Origins::hangingOf(const rules::Lag& lag, const rules::Stage& stage, int
 const rules::Wait* Origins::waitOf(const rules::Lag& lag) const
 {
     const rules::Stage* target = m_procedure.find(lag.from.stage);
-    if (!target) {
+    if (!target || isPassedOver(*target, m_piece)) { // what nobody chose is not waited for
         return nullptr;
     }
     const auto wait =

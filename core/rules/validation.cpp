@@ -379,7 +379,9 @@ private:
         std::set<std::string> inside;
         for (std::size_t i = 0; i < m_procedure.stages.size(); ++i) {
             const Stage& stage = m_procedure.stages[i];
-            inside.insert(stage.uses.begin(), stage.uses.end());
+            if (!stage.optional) { // what an option puts in is looked at on the bench, once it is chosen
+                inside.insert(stage.uses.begin(), stage.uses.end());
+            }
             for (std::size_t k = 0; k < stage.warmCures.size(); ++k) {
                 checkWarmCure(stage.warmCures[k], inside,
                               "/stages/" + std::to_string(i) + "/warmCures/" + std::to_string(k));
@@ -435,7 +437,7 @@ private:
         const auto named = [&](const std::string& name) { return isIn(names, name); };
         return std::any_of(stage.during.begin(), stage.during.end(), named) ||
                std::any_of(stage.resources.begin(), stage.resources.end(), named) ||
-               std::any_of(stage.places.begin(), stage.places.end(), named) || named(stage.key);
+               (!stage.places.empty() && named(stage.places.front())) || named(stage.key);
     }
 
     const Procedure& m_procedure;
