@@ -31,6 +31,11 @@ QString rangeOfClocks(const char* once, const char* about, Instant from, std::op
 
 CountWords startBy(const bench::Card& card, Instant now, const Manner& manner)
 {
+    if (card.standing == Standing::UnderHands && card.countTo) {
+        const Span left = *card.countTo - now;
+        return {countDigits(left), phrase("hands off by %1").arg(clockTime(*card.countTo, now, manner)),
+                countsSeconds(left)};
+    }
     const auto left = card.window    ? bench::remaining(*card.window, now)
                       : card.countTo ? std::optional<Span>(*card.countTo - now)
                                      : std::nullopt;
@@ -81,8 +86,8 @@ CountWords countWords(const bench::Card& card, Instant now, const Manner& manner
                 rangeOfClocks("until %1", "about %1 to %2", *card.countTo, card.countToAtLatest, now, manner),
                 countsSeconds(left)};
     case CountKind::UnderHands:
-        return {countDigits(left), phrase("hands off by %1").arg(clockTime(*card.countTo, now, manner)),
-                countsSeconds(left)};
+        return {countDigits(-left), phrase("since %1").arg(clockTime(*card.countTo, now, manner)),
+                countsSeconds(-left)};
     case CountKind::Late:
         return {spanWords(-left), phrase("closed %1").arg(clockTime(*card.countTo, now, manner)),
                 -left < std::chrono::minutes{1}};
