@@ -3,18 +3,13 @@
 #include <algorithm>
 #include <pulse/subscribe.h>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 /// What a server shows when it has no sink at all: samples go nowhere.
 constexpr std::string_view dummySink = "auto_null";
 
-Connection& self(void* data)
-{
-    return *static_cast<Connection*>(data);
-}
+Connection& self(void* data) { return *static_cast<Connection*>(data); }
 
 } // namespace
 
@@ -31,10 +26,7 @@ Connection::Connection(pa_mainloop_api& api, Events events)
 {
 }
 
-Connection::~Connection()
-{
-    m_operations.cancel();
-}
+Connection::~Connection() { m_operations.cancel(); }
 
 void Connection::look()
 {
@@ -160,9 +152,6 @@ void Connection::useDevice(const std::string& name)
     look();
 }
 
-std::string Connection::target() const
-{
-    return m_state.device == m_wanted ? m_wanted : std::string();
-}
+std::string Connection::target() const { return m_state.device == m_wanted ? m_wanted : std::string(); }
 
 } // namespace mend::sound

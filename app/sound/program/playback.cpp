@@ -3,10 +3,8 @@
 #include <algorithm>
 #include <pulse/introspect.h>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 constexpr std::chrono::milliseconds watchEach{250};
 /// A person must know within 2 s that nothing sounds; the rest is for telling it.
@@ -14,10 +12,7 @@ constexpr std::chrono::milliseconds stuckLimit{1500};
 /// A sink may have two seconds of silence in store before our first sample, and two more after the last.
 constexpr std::chrono::milliseconds drainLimit{4000};
 
-Playback& self(void* data)
-{
-    return *static_cast<Playback*>(data);
-}
+Playback& self(void* data) { return *static_cast<Playback*>(data); }
 
 } // namespace
 
