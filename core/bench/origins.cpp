@@ -119,7 +119,9 @@ Hanging Origins::hangingOf(const rules::Lag& lag, const rules::Stage& stage, int
     hanging.applies = !wanted.empty();
     hanging.settled = true;
     for (const int rep : wanted) {
+        const StageRecord* told = m_piece.record({target->key, rep});
         hanging.settled = hanging.settled && isSettled(*target, rep);
+        hanging.served = hanging.served || target->byItself || (told && told->firstTouch && !told->skipped);
         const auto point = touchOf(*target, rep, lag.from.touch);
         if (point && (!hanging.from || point->at > hanging.from->at)) {
             hanging.from = point;

@@ -19,7 +19,8 @@ struct TouchPoint {
 struct Hanging {
     bool applies = false;           ///< the lag's condition holds and its repetition exists
     bool settled = false;           ///< every repetition it asks for is done or skipped
-    std::optional<TouchPoint> from; ///< empty where all of it was skipped
+    bool served = false;            ///< something it hangs on was really done: there is something to wait for
+    std::optional<TouchPoint> from; ///< where nothing was done: what the skipped stage hung on
 };
 
 /// Finds what stages of one piece hang on.

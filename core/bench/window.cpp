@@ -136,10 +136,10 @@ private:
         for (const rules::Lag& lag : stage.opens) {
             const Hanging hanging = m_origins.hangingOf(lag, stage, window.stage.repetition);
             const auto span = m_origins.spanOf(lag);
-            if (!hanging.applies || !hanging.from || !span) {
-                continue;
+            if (!hanging.applies || !hanging.served || !hanging.from || !span) {
+                continue; // nothing was done there, so nothing has to be waited for
             }
-            openAfter(window, *hanging.from, *span, m_origins.longestOf(lag));
+            openAfter(window, *hanging.from, *span, m_origins.longestOf(lag), !stage.closes.empty());
             if (first && stage.recommended) {
                 recommend(window, *hanging.from, *stage.recommended);
             }
@@ -152,10 +152,15 @@ private:
     }
 
     void openAfter(Window& window, const TouchPoint& from, const rules::SpanFigure& span,
-                   const std::optional<rules::SpanFigure>& longest) const
+                   const std::optional<rules::SpanFigure>& longest, bool closesByItself) const
     {
         Reckoning reckoning = reckon(from, span, cure::Side::Wait);
-        const auto wait = forecast(reckoning);
+        auto wait = forecast(reckoning);
+        if (!wait && closesByItself) {
+            // What it waits for cannot be reckoned, but it stiffens all the same: never hide a closing behind a stall.
+            reckoning.formula = cure::ClockOnly{};
+            wait = forecast(reckoning);
+        }
         window.why.push_back(reckoning);
         if (!wait) {
             window.stalled = true;

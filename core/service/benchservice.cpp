@@ -41,7 +41,7 @@ void BenchService::refresh(Instant now)
     }
 }
 
-std::vector<EventId> BenchService::tell(std::vector<Event> events)
+std::vector<EventId> BenchService::enter(std::vector<Event>& events)
 {
     std::vector<EventId> ids;
     for (Event& event : events) {
@@ -54,20 +54,30 @@ std::vector<EventId> BenchService::tell(std::vector<Event> events)
         m_pending.insert(event.id);
         m_events.push_back(event);
     }
+    if (!ids.empty()) {
+        refold();
+        if (m_keep) {
+            m_keep(events); // queued before anybody hears of it, so that what follows from it is written after it
+        }
+    }
+    return ids;
+}
+
+std::vector<EventId> BenchService::tell(std::vector<Event> events)
+{
+    const std::vector<EventId> ids = enter(events);
     if (ids.empty()) {
         return ids;
     }
     m_undo = UndoOffer{ids, events.front().piece, m_clock.now().utc + undoTime};
-    refold();
     Q_EMIT benchChanged();
     if (events.front().piece.isSet()) {
         Q_EMIT acted(events.front().piece);
     }
-    if (m_keep) {
-        m_keep(events);
-    }
     return ids;
 }
+
+void BenchService::tellAside(std::vector<Event> events) { enter(events); }
 
 std::set<PieceId> BenchService::notStoredYet() const
 {

@@ -89,6 +89,8 @@ public:
 
     /// Tells events of one act; numbers them. For acts that have no verb of their own.
     std::vector<EventId> tell(std::vector<bench::Event> events);
+    /// The same for what the program itself has to say (an alert was shown): nothing to take back.
+    void tellAside(std::vector<bench::Event> events);
     bench::Event told(bench::What what) const;
 
 Q_SIGNALS:
@@ -98,6 +100,7 @@ Q_SIGNALS:
 
 private:
     bench::Hand hand() const;
+    std::vector<EventId> enter(std::vector<bench::Event>& events);
     void refold();
 
     const Clock& m_clock;
