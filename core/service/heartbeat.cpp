@@ -31,7 +31,7 @@ void Heartbeat::begin()
             Q_EMIT sleptThrough({*last, now});
         }
     }
-    tick(m_before);
+    tick(Moment(m_before));
 }
 
 void Heartbeat::tick(const Moment& now)
