@@ -4,10 +4,8 @@
 #include <array>
 #include <charconv>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 constexpr std::array<std::string_view, 4> stateNames = {"unknown", "ready", "muted", "no-device"};
 constexpr std::array<std::string_view, 10> reasonNames = {
@@ -42,8 +40,7 @@ std::string withRest(std::string line, const std::string& rest)
 }
 
 /// Takes words off the front of a line.
-class Words
-{
+class Words {
 public:
     explicit Words(std::string_view line) : m_rest(line) {}
     std::string_view next(char end = ' ')
@@ -131,15 +128,9 @@ std::optional<Command> playFrom(Words words)
 
 } // namespace
 
-std::string toLine(const Command& command)
-{
-    return std::visit(CommandWriter{}, command);
-}
+std::string toLine(const Command& command) { return std::visit(CommandWriter{}, command); }
 
-std::string toLine(const Reply& reply)
-{
-    return std::visit(ReplyWriter{}, reply);
-}
+std::string toLine(const Reply& reply) { return std::visit(ReplyWriter{}, reply); }
 
 std::optional<Command> commandFrom(std::string_view line)
 {

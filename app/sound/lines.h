@@ -10,8 +10,7 @@
 
 // What the program and its sound process say to each other: one line of UTF-8 text each,
 // words parted by one space, free text last.
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// Whether this machine can be heard at all.
 enum class DeviceState {

@@ -5,10 +5,8 @@
 #include <algorithm>
 #include <utility>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 using namespace std::chrono_literals;
 
@@ -17,10 +15,7 @@ constexpr std::int64_t probeId = 0;
 /// From the first sample to the last word that must be told: a burst, a sink's buffer, a margin.
 constexpr auto burstLimit = 8s;
 
-std::chrono::steady_clock::time_point now()
-{
-    return std::chrono::steady_clock::now();
-}
+std::chrono::steady_clock::time_point now() { return std::chrono::steady_clock::now(); }
 
 } // namespace
 
@@ -120,10 +115,7 @@ SoundId Player::play(Tone tone, Decibels gain, const QString& words)
     return SoundId(id);
 }
 
-void Player::stop()
-{
-    send(Stop{});
-}
+void Player::stop() { send(Stop{}); }
 
 void Player::useDevice(const QString& name)
 {
@@ -137,10 +129,7 @@ void Player::useVoice(const QString& language)
     send(UseVoice{language.toStdString()});
 }
 
-void Player::listDevices()
-{
-    send(ListDevices{});
-}
+void Player::listDevices() { send(ListDevices{}); }
 
 void Player::probe()
 {

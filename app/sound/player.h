@@ -12,11 +12,9 @@
 #include <map>
 #include <memory>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
-struct SoundTag {
-};
+struct SoundTag {};
 using SoundId = Id<SoundTag>; ///< one request to sound something; never used twice by one player
 
 /// A place sound can come out of, as the desktop names it.
@@ -29,8 +27,7 @@ struct OutputDevice {
 /// Sounds the alerts and says whether each was heard. It keeps the sound process
 /// (mendbench-sound) running, starts a new one where it ends or hangs, and looks for a
 /// lost sound server again each `retry`. Nothing here waits: every answer is a signal.
-class Player : public QObject
-{
+class Player : public QObject {
     Q_OBJECT
 public:
     struct Setup {

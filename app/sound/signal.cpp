@@ -7,21 +7,15 @@
 #include <numbers>
 #include <numeric>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 constexpr std::array<std::string_view, toneCount> toneNames = {"A", "B", "C", "tick", "pedal-taken", "pedal-done"};
 
-double inSeconds(Span span)
-{
-    return std::chrono::duration<double>(span).count();
-}
+double inSeconds(Span span) { return std::chrono::duration<double>(span).count(); }
 
 /// The wave of one signal at unit scale: fundamental and harmonics, all starting at zero.
-class Wave
-{
+class Wave {
 public:
     Wave(const Signal& signal, double limitHz) : m_pitch(signal.pitchHz), m_levels{1.0}
     {
@@ -71,10 +65,7 @@ double envelope(double position, double rise, double fall)
 
 } // namespace
 
-std::string_view nameOf(Tone tone)
-{
-    return toneNames.at(static_cast<std::size_t>(tone));
-}
+std::string_view nameOf(Tone tone) { return toneNames.at(static_cast<std::size_t>(tone)); }
 
 std::optional<Tone> toneNamed(std::string_view name)
 {
@@ -85,10 +76,7 @@ std::optional<Tone> toneNamed(std::string_view name)
     return static_cast<Tone>(found - toneNames.begin());
 }
 
-double asFactor(Decibels level)
-{
-    return std::pow(10.0, level.value / 20.0);
-}
+double asFactor(Decibels level) { return std::pow(10.0, level.value / 20.0); }
 
 Span Pcm::length() const
 {

@@ -9,8 +9,7 @@
 #include <string_view>
 #include <vector>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// What the bench can say without words: three urgencies, the mark of a counted
 /// window, and the two answers of the foot pedal.

@@ -5,16 +5,13 @@
 #include <cassert>
 #include <nlohmann/json.hpp>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 using Json = nlohmann::json;
 
 /// Reads one signal and gathers what is wrong with it, so that all faults are told at once.
-class SignalReader
-{
+class SignalReader {
 public:
     SignalReader(const Json& json, std::string where, std::vector<std::string>& faults)
         : m_json(json), m_where(std::move(where)), m_faults(faults)

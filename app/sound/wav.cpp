@@ -3,10 +3,8 @@
 #include <algorithm>
 #include <cstring>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 std::uint32_t littleEndian(std::span<const std::uint8_t> bytes)
 {
@@ -17,10 +15,7 @@ std::uint32_t littleEndian(std::span<const std::uint8_t> bytes)
     return value;
 }
 
-bool isTag(std::span<const std::uint8_t> bytes, const char* tag)
-{
-    return std::memcmp(bytes.data(), tag, 4) == 0;
-}
+bool isTag(std::span<const std::uint8_t> bytes, const char* tag) { return std::memcmp(bytes.data(), tag, 4) == 0; }
 
 } // namespace
 

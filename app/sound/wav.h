@@ -4,8 +4,7 @@
 
 #include <span>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// Reads what a speech engine wrote: RIFF WAVE, one channel, 16 bit, little endian, any
 /// rate from 8000 to 192000 Hz. A data chunk whose length is unknown (an engine writing

@@ -2,8 +2,7 @@
 
 #include <utility>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 Conductor::Conductor(pa_mainloop_api& api, std::string engine, Performance::Tell tell)
     : m_api(api), m_voice{std::move(engine), "en"}, m_tell(std::move(tell)), m_sweep(api),
@@ -13,10 +12,7 @@ Conductor::Conductor(pa_mainloop_api& api, std::string engine, Performance::Tell
     m_connection->look();
 }
 
-Conductor::~Conductor()
-{
-    m_performances.clear();
-}
+Conductor::~Conductor() { m_performances.clear(); }
 
 void Conductor::obey(const Command& command)
 {

@@ -7,12 +7,10 @@
 #include <string>
 #include <vector>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// Takes the program's requests, keeps one alert sounding at a time, and tells what became of each.
-class Conductor
-{
+class Conductor {
 public:
     Conductor(pa_mainloop_api& api, std::string engine, Performance::Tell tell);
     ~Conductor();

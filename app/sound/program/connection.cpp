@@ -3,18 +3,13 @@
 #include <algorithm>
 #include <pulse/subscribe.h>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 /// What a server shows when it has no sink at all: samples go nowhere.
 constexpr std::string_view dummySink = "auto_null";
 
-Connection& self(void* data)
-{
-    return *static_cast<Connection*>(data);
-}
+Connection& connectionOf(void* data) { return *static_cast<Connection*>(data); }
 
 } // namespace
 
@@ -31,10 +26,7 @@ Connection::Connection(pa_mainloop_api& api, Events events)
 {
 }
 
-Connection::~Connection()
-{
-    m_operations.cancel();
-}
+Connection::~Connection() { m_operations.cancel(); }
 
 void Connection::look()
 {
@@ -59,7 +51,7 @@ void Connection::open()
     m_context.reset(pa_context_new(&m_api, "Mendbench"));
     m_limit.start(patience, [this] { drop(Unheard::NoServer); });
     pa_context_set_state_callback(
-        m_context.get(), [](pa_context*, void* data) { self(data).contextChanged(); }, this);
+        m_context.get(), [](pa_context*, void* data) { connectionOf(data).contextChanged(); }, this);
     // No autospawn: starting a server is the desktop's affair, and libpulse would block while it does.
     if (pa_context_connect(m_context.get(), nullptr, PA_CONTEXT_NOAUTOSPAWN, nullptr) < 0 && m_context != nullptr) {
         // The state callback may not be called where the very first step fails.
@@ -73,7 +65,8 @@ void Connection::contextChanged()
     if (now == PA_CONTEXT_READY) {
         pa_context_set_subscribe_callback(
             m_context.get(),
-            [](pa_context*, pa_subscription_event_type_t, std::uint32_t, void* data) { self(data).lookSoon(); }, this);
+            [](pa_context*, pa_subscription_event_type_t, std::uint32_t, void* data) { connectionOf(data).lookSoon(); },
+            this);
         m_operations.add(pa_context_subscribe(
             m_context.get(),
             static_cast<pa_subscription_mask_t>(PA_SUBSCRIPTION_MASK_SINK | PA_SUBSCRIPTION_MASK_SERVER), nullptr,
@@ -108,16 +101,16 @@ void Connection::askServer()
         m_context.get(),
         [](pa_context*, const pa_server_info* info, void* data) {
             const char* name = info == nullptr ? nullptr : info->default_sink_name;
-            self(data).m_default = name == nullptr ? "" : name;
+            connectionOf(data).m_default = name == nullptr ? "" : name;
         },
         this));
     m_operations.add(pa_context_get_sink_info_list(
         m_context.get(),
         [](pa_context*, const pa_sink_info* info, int isLast, void* data) {
             if (isLast == 0) {
-                self(data).noteSink(*info);
+                connectionOf(data).noteSink(*info);
             } else {
-                self(data).takeSinks();
+                connectionOf(data).takeSinks();
             }
         },
         this));
@@ -160,9 +153,6 @@ void Connection::useDevice(const std::string& name)
     look();
 }
 
-std::string Connection::target() const
-{
-    return m_state.device == m_wanted ? m_wanted : std::string();
-}
+std::string Connection::target() const { return m_state.device == m_wanted ? m_wanted : std::string(); }
 
 } // namespace mend::sound

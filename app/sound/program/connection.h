@@ -11,13 +11,11 @@
 #include <string>
 #include <vector>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// The line to the sound server: finds it, notices when it goes, and knows which sink
 /// would sound now. It never waits; an answer that takes longer than `patience` counts as no server.
-class Connection
-{
+class Connection {
 public:
     static constexpr std::chrono::milliseconds patience{1500};
 

@@ -15,8 +15,7 @@
 // The sound process: reads requests on its input, sounds them, and tells on its output what was
 // heard. It stands apart from the program so that a sound server can hang or crash nothing else.
 // When its input ends, so does it.
-namespace
-{
+namespace {
 
 using namespace mend::sound;
 
@@ -24,8 +23,7 @@ constexpr int exitGood = 0;
 constexpr int exitBadInput = 2;
 
 /// Cuts what arrives into lines and obeys each.
-class Input
-{
+class Input {
 public:
     Input(Conductor& conductor, pa_mainloop_api& api) : m_conductor(conductor), m_api(api)
     {

@@ -4,13 +4,11 @@
 #include <pulse/operation.h>
 #include <vector>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// The questions still open at the sound server. When their asker goes, they are
 /// cancelled, so that no answer reaches an object that is no more.
-class Operations
-{
+class Operations {
 public:
     Operations() = default;
     Operations(const Operations&) = delete;

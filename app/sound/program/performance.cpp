@@ -2,12 +2,21 @@
 
 #include <utility>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 constexpr int sampleRate = 48000;
+
+/// Silence before a burst: a waking sink, or one that has already passed its next few
+/// milliseconds on, swallows the first of what it is given.
+constexpr std::chrono::milliseconds leadIn{20};
+
+Pcm withLeadIn(Pcm pcm)
+{
+    const auto silence = static_cast<std::size_t>(pcm.sampleRate * leadIn.count() / 1000);
+    pcm.samples.insert(pcm.samples.begin(), silence, 0);
+    return pcm;
+}
 
 std::chrono::microseconds steadyNow()
 {
@@ -19,8 +28,8 @@ std::chrono::microseconds steadyNow()
 Performance::Performance(pa_mainloop_api& api, const Connection& connection, Play play, const Signal& signal,
                          const Voice& voice, Tell tell)
     : m_api(api), m_connection(connection), m_play(std::move(play)),
-      m_burstPcm(render(signal, sampleRate, m_play.gain)), m_isAlert(signal.isAlert), m_tell(std::move(tell)),
-      m_gap(api), m_areWordsOver(m_play.words.empty())
+      m_burstPcm(withLeadIn(render(signal, sampleRate, m_play.gain))), m_isAlert(signal.isAlert),
+      m_tell(std::move(tell)), m_gap(api), m_areWordsOver(m_play.words.empty())
 {
     if (!m_areWordsOver) {
         m_speech = std::make_unique<Speech>(m_api, voice.engine, voice.language, m_play.words,

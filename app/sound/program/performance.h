@@ -8,13 +8,11 @@
 #include <memory>
 #include <optional>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// One sound from request to end: the burst, a short gap, then the words where there are any.
 /// Words are made while the burst sounds; what goes wrong with them never touches the burst.
-class Performance
-{
+class Performance {
 public:
     /// Between burst and words; opening the second stream adds a little, and 0.3 to 1.0 s is the aim.
     static constexpr std::chrono::milliseconds gapBeforeWords{400};

@@ -3,10 +3,8 @@
 #include <algorithm>
 #include <pulse/introspect.h>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 constexpr std::chrono::milliseconds watchEach{250};
 /// A person must know within 2 s that nothing sounds; the rest is for telling it.
@@ -14,10 +12,7 @@ constexpr std::chrono::milliseconds stuckLimit{1500};
 /// A sink may have two seconds of silence in store before our first sample, and two more after the last.
 constexpr std::chrono::milliseconds drainLimit{4000};
 
-Playback& self(void* data)
-{
-    return *static_cast<Playback*>(data);
-}
+Playback& playbackOf(void* data) { return *static_cast<Playback*>(data); }
 
 } // namespace
 
@@ -44,7 +39,7 @@ Playback::Playback(pa_mainloop_api& api, pa_context* context, Pcm pcm, const std
         return; // the watch ends it
     }
     pa_stream_set_state_callback(
-        m_stream.get(), [](pa_stream*, void* data) { self(data).streamChanged(); }, this);
+        m_stream.get(), [](pa_stream*, void* data) { playbackOf(data).streamChanged(); }, this);
     pa_stream_connect_playback(m_stream.get(), target.empty() ? nullptr : target.c_str(), &buffer,
                                PA_STREAM_ADJUST_LATENCY, nullptr, nullptr);
 }
@@ -68,7 +63,7 @@ void Playback::handOver()
     }
     m_events.firstSample();
     m_operations.add(pa_stream_drain(
-        m_stream.get(), [](pa_stream*, int isWhole, void* data) { self(data).drained(isWhole != 0); }, this));
+        m_stream.get(), [](pa_stream*, int isWhole, void* data) { playbackOf(data).drained(isWhole != 0); }, this));
     askSilence();
 }
 
@@ -79,9 +74,9 @@ void Playback::askSilence()
         m_context, pa_stream_get_device_index(m_stream.get()),
         [](pa_context*, const pa_sink_info* info, int isLast, void* data) {
             if (isLast == 0) {
-                self(data).noteSilence(info->mute != 0 || pa_cvolume_is_muted(&info->volume) != 0);
+                playbackOf(data).noteSilence(info->mute != 0 || pa_cvolume_is_muted(&info->volume) != 0);
             } else if (isLast < 0) {
-                self(data).noteSilence(true); // the sink has just gone
+                playbackOf(data).noteSilence(true); // the sink has just gone
             }
         },
         this));
@@ -89,9 +84,9 @@ void Playback::askSilence()
         m_context, pa_stream_get_index(m_stream.get()),
         [](pa_context*, const pa_sink_input_info* info, int isLast, void* data) {
             if (isLast == 0) {
-                self(data).noteSilence(info->mute != 0 || pa_cvolume_is_muted(&info->volume) != 0);
+                playbackOf(data).noteSilence(info->mute != 0 || pa_cvolume_is_muted(&info->volume) != 0);
             } else if (isLast < 0) {
-                self(data).noteSilence(true);
+                playbackOf(data).noteSilence(true);
             }
         },
         this));
@@ -129,7 +124,7 @@ void Playback::watch()
     if (m_stream != nullptr && pa_stream_get_state(m_stream.get()) == PA_STREAM_READY) {
         m_operations.add(pa_stream_update_timing_info(
             m_stream.get(),
-            [](pa_stream*, int isGood, void* data) { isGood != 0 ? self(data).noteProgress() : void(); }, this));
+            [](pa_stream*, int isGood, void* data) { isGood != 0 ? playbackOf(data).noteProgress() : void(); }, this));
     }
 }
 

@@ -11,14 +11,12 @@
 #include <pulse/stream.h>
 #include <string>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// One stretch of samples on its way to the sink, from the hand-over to the last one played.
 /// It ends exactly once: heard whole (no reason), or with the reason it was not.
 /// All samples go to the server at once, so that our own process cannot starve them.
-class Playback
-{
+class Playback {
 public:
     struct Events {
         std::function<void()> firstSample;

@@ -9,10 +9,8 @@
 #include <unistd.h>
 #include <utility>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 /// Far more than five seconds of words need; a runaway engine is cut off here.
 constexpr std::size_t mostBytes = 8U << 20U;
@@ -62,10 +60,7 @@ Speech::Speech(pa_mainloop_api& api, const std::string& engine, const std::strin
         this);
 }
 
-Speech::~Speech()
-{
-    endEngine();
-}
+Speech::~Speech() { endEngine(); }
 
 void Speech::takeOutput()
 {

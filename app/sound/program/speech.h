@@ -10,14 +10,12 @@
 #include <variant>
 #include <vector>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// Has a speech engine write words as samples. The engine is a child process that is
 /// given `limit` and then ended, so it can neither hang nor crash the tones.
 /// It is called as `ENGINE --stdout -v LANGUAGE -- WORDS` and writes a WAVE to its output.
-class Speech
-{
+class Speech {
 public:
     static constexpr std::chrono::seconds limit{5};
     using Outcome = std::variant<Pcm, Unheard>; ///< NoEngine or LateEngine

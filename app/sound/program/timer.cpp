@@ -6,10 +6,8 @@
 #include <unistd.h>
 #include <utility>
 
-namespace mend::sound
-{
-namespace
-{
+namespace mend::sound {
+namespace {
 
 void aim(int fd, std::chrono::milliseconds after)
 {

@@ -4,13 +4,11 @@
 #include <functional>
 #include <pulse/mainloop-api.h>
 
-namespace mend::sound
-{
+namespace mend::sound {
 
 /// Calls back once after a while. It counts on the monotonic clock: libpulse's own
 /// plain timers follow the wall clock, and a person may set that.
-class Timer
-{
+class Timer {
 public:
     explicit Timer(pa_mainloop_api& api);
     ~Timer();

@@ -1,0 +1,60 @@
+#include "app/bench/cardface.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace mend::app {
+
+namespace {
+
+QString onCard(const char* words) { return QCoreApplication::translate("Card", words); }
+
+} // namespace
+
+CardFace faceOf(const bench::Card& card, const Picture& picture)
+{
+    using namespace mend::service;
+    CardFace face;
+    face.act = text(card.act);
+    face.repetition = repetitionWords(card);
+    face.name = joined({isolated(text(card.benchName)), numberWords(card.number)});
+    const QString owner = picture.hideOwners ? QString() : isolated(text(card.ownerName));
+    face.whose = joined({owner, text(card.placeName)});
+    face.count = countWords(card, picture.now, picture.manner);
+    for (const auto& reason : card.reasons) {
+        const QString words = reasonWords(reason, picture.names, picture.now, picture.manner);
+        if (!words.isEmpty()) {
+            face.lines.push_back({words, reasonIsGrave(reason)});
+        }
+    }
+    face.window = joined(windowWords(card, picture.now, picture.manner));
+    if (picture.extras.pending.contains(card.piece)) {
+        face.mark = onCard("not stored yet");
+    }
+    const auto offer = std::ranges::find_if(picture.extras.undo, [&](const UndoOffer& each) {
+        return each.piece == card.piece && each.until > picture.now;
+    });
+    if (offer != picture.extras.undo.end()) {
+        face.undo = *offer;
+    }
+    face.sentence = cardSentence(card, picture.names, picture.now, picture.manner);
+    if (!face.mark.isEmpty()) {
+        face.sentence += QStringLiteral(". ") + face.mark;
+    }
+    return face;
+}
+
+QString CardFace::key() const
+{
+    QStringList all{act, repetition, name, whose, count.digits, count.below, window, mark, sentence};
+    for (const Line& line : lines) {
+        all << line.words;
+    }
+    if (undo) {
+        all << QString::number(undo->event.value());
+    }
+    return all.join(QLatin1Char('\n'));
+}
+
+} // namespace mend::app

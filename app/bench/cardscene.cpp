@@ -1,0 +1,377 @@
+#include "app/bench/cardscene.h"
+
+#include "app/parts/outline.h"
+#include "app/parts/seamdrawing.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+
+#include <algorithm>
+
+namespace mend::app {
+
+namespace {
+
+using parts::Hit;
+using parts::HitKind;
+using parts::Role;
+using parts::Scribe;
+using Weight = Scribe::Button::Weight;
+using bench::Standing;
+
+QString cardWords(const char* words) { return QCoreApplication::translate("Card", words); }
+
+/// Measures of one card, from the sizes of fingers and type. Everything in pixels.
+struct Frame {
+    explicit Frame(const parts::Look& look, bool large)
+        : pad(look.measure.px(large ? 22 : 13)), gap(std::max(look.measure.mm(parts::gapMm), look.measure.px(12))),
+          act(look.measure.mm(parts::benchActMm)), other(look.measure.mm(parts::otherActMm))
+    {
+    }
+    int pad;
+    int gap;
+    int act;
+    int other;
+};
+
+bool actsBelow(const bench::Card& card) { return card.acts.size() > 1; }
+
+int rowHeight(const parts::Look& look, Role role)
+{
+    return static_cast<int>(std::ceil(QFontMetricsF(look.type.font(role)).height()));
+}
+
+int headHeight(const parts::Look& look) { return rowHeight(look, Role::CardVerb) + 2 * rowHeight(look, Role::Reason); }
+
+// Draws one card; each member draws one part of it.
+class CardDrawing {
+public:
+    CardDrawing(const bench::Card& card, const Picture& picture, const CardPlace& place, bool mirrored, Hands& hands)
+        : m_card(card), m_picture(picture), m_place(place), m_hands(hands), m_face(faceOf(card, picture)),
+          m_scribe(picture.look, place.size, mirrored), m_frame(picture.look, place.large),
+          m_dark(place.inverted || place.large)
+    {
+        const auto& t = m_scribe.tokens();
+        m_ground = m_dark ? t.block : t.card;
+        m_ink = m_dark ? t.onBlock : t.ink;
+        m_ink2 = m_dark ? t.onBlock2 : t.ink2;
+    }
+
+    parts::Scene draw()
+    {
+        sheet();
+        layOut();
+        m_place.large ? blockHead() : cardHead();
+        seam();
+        reasons();
+        acts();
+        return m_scribe.take();
+    }
+
+private:
+    const parts::Look& look() const { return m_picture.look; }
+    int rows(Role role) const { return rowHeight(look(), role); }
+
+    void sheet()
+    {
+        const QRectF all(QPointF(), QSizeF(m_place.size));
+        const double radius = m_scribe.px(6);
+        m_scribe.fill(all, m_ground, radius);
+        if (!m_dark) {
+            const bool open = m_card.standing == Standing::Open || m_card.standing == Standing::UnderHands ||
+                              m_card.standing == Standing::DoNow;
+            const bool stopped = m_card.standing == Standing::Stopped || m_card.standing == Standing::OnHold;
+            const auto& t = m_scribe.tokens();
+            m_scribe.frame(all,
+                           open      ? t.ink
+                           : stopped ? t.ink2
+                                     : t.hair,
+                           m_scribe.px(open ? 3 : 1.2), t.ground, radius, stopped ? Qt::DashLine : Qt::SolidLine);
+        }
+        Hit whole;
+        whole.key = cardKey(m_card.piece);
+        whole.rect = all.toRect();
+        whole.name = m_face.sentence;
+        whole.kind = HitKind::Card;
+        m_scribe.hit(whole);
+    }
+
+    void layOut()
+    {
+        const QRect inner =
+            QRect(QPoint(), m_place.size).adjusted(m_frame.pad, m_frame.pad, -m_frame.pad, -m_frame.pad);
+        if (actsBelow(m_card)) {
+            const int height = m_frame.act;
+            m_actArea = QRect(inner.left(), inner.bottom() + 1 - height, inner.width(), height);
+            m_text = inner.adjusted(0, 0, 0, -(height + m_scribe.px(6)));
+            return;
+        }
+        const int wanted = m_place.large ? m_scribe.px(232) : m_scribe.px(128);
+        const int width = std::max(m_frame.act, std::min(wanted, inner.width() * 3 / 10));
+        const bool left = look().actionsLeft;
+        m_actArea = QRect(left ? inner.left() : inner.right() + 1 - width, inner.top(), width, inner.height());
+        const int beside = width + m_frame.gap + (m_place.large ? m_scribe.px(6) : 0);
+        m_text = left ? inner.adjusted(beside, 0, 0, 0) : inner.adjusted(0, 0, -beside, 0);
+    }
+
+    // The pot, where there is room for it; gives the left edge of the words.
+    double pot(double size)
+    {
+        if (!m_place.photo || m_text.width() < m_scribe.px(300)) {
+            return m_text.left();
+        }
+        const QRectF rect(m_text.left(), m_text.top() + m_scribe.px(2), size, size);
+        const auto photo = m_picture.extras.photos.find(m_card.piece);
+        if (photo != m_picture.extras.photos.end() && !photo->second.isNull()) {
+            m_scribe.picture(rect, photo->second);
+        } else {
+            parts::drawOutline(m_scribe, rect, parts::shapeFor(service::text(m_card.benchName), m_card.piece.value()),
+                               m_card.mended, m_dark);
+        }
+        return rect.right() + m_scribe.px(14);
+    }
+
+    void cardHead()
+    {
+        const double left = pot(m_scribe.px(56));
+        const double top = m_text.top() - m_scribe.px(2);
+        const double right = m_text.left() + m_text.width();
+        const double digitsWide = std::max(m_scribe.width(m_face.count.digits, Role::CardDigits),
+                                           m_scribe.width(m_face.count.below, Role::Reason));
+        const double digits = std::min(digitsWide, (right - left) * 0.55);
+        const double digitsHigh = rows(Role::CardDigits);
+        m_scribe.text({right - digits, top - m_scribe.px(3), digits, digitsHigh}, m_face.count.digits,
+                      {Role::CardDigits, m_ink, m_ground}, Qt::AlignRight);
+        m_scribe.text({right - digits, top + digitsHigh - m_scribe.px(5), digits, double(rows(Role::Reason))},
+                      m_face.count.below, {Role::Reason, m_ink2, m_ground}, Qt::AlignRight);
+        const double wide = right - digits - m_scribe.px(12) - left;
+        title(left, top, wide, Role::CardVerb);
+        const double second = top + rows(Role::CardVerb);
+        m_scribe.text({left, second, wide, double(rows(Role::Reason))}, m_face.name, {Role::Reason, m_ink2, m_ground});
+        m_scribe.text({left, second + rows(Role::Reason), wide, double(rows(Role::Reason))}, m_face.whose,
+                      {Role::Reason, m_ink2, m_ground});
+        m_below = top + headHeight(look()) + m_scribe.px(4);
+    }
+
+    void title(double left, double top, double wide, Role role)
+    {
+        const double taken = m_scribe.text({left, top, wide, double(rows(role))}, m_face.act, {role, m_ink, m_ground});
+        const Role small = m_place.large ? Role::BlockText : Role::Reason;
+        const double gap = m_scribe.px(8);
+        if (!m_face.repetition.isEmpty() && taken + gap + m_scribe.width(m_face.repetition, small) <= wide) {
+            m_scribe.text({left + taken + gap, top + (m_place.large ? m_scribe.px(8) : m_scribe.px(2)),
+                           wide - taken - gap, double(rows(role))},
+                          m_face.repetition, {small, m_ink2, m_ground});
+        }
+    }
+
+    void blockHead()
+    {
+        const double left = pot(m_scribe.px(62));
+        const double top = m_text.top() - m_scribe.px(6);
+        const double right = m_text.left() + m_text.width();
+        const double digitsWide = m_scribe.width(m_face.count.digits, Role::BlockDigits);
+        const double digitsHigh = m_scribe.px(74);
+        m_scribe.text({right - digitsWide, top - m_scribe.px(4), digitsWide, digitsHigh}, m_face.count.digits,
+                      {Role::BlockDigits, m_ink, m_ground}, Qt::AlignRight);
+        const QString below = service::joined({m_face.count.below, m_face.window});
+        const double verbWide = right - digitsWide - m_scribe.px(18) - left;
+        const bool far = m_scribe.width(m_face.act, Role::BlockVerb) <= verbWide;
+        const Role verb = far ? Role::BlockVerb : Role::BlockAct;
+        title(left, top, verbWide, verb);
+        const double second = top + rows(verb);
+        const double row = rows(Role::BlockText);
+        const double belowWide = std::min(m_scribe.width(below, Role::BlockText), (right - left) * 0.5);
+        const double belowTop = top + digitsHigh - m_scribe.px(6);
+        m_scribe.text({right - belowWide, belowTop, belowWide, row}, below, {Role::BlockText, m_ink2, m_ground},
+                      Qt::AlignRight);
+        m_scribe.text({left, far ? belowTop : second,
+                       (far ? right - belowWide : right - digitsWide) - m_scribe.px(18) - left, row},
+                      service::joined({m_face.name, m_face.whose}), {Role::BlockText, m_ink2, m_ground});
+        m_below = belowTop + row;
+    }
+
+    void seam()
+    {
+        const auto ink = parts::seamInk(m_scribe.tokens(), m_dark);
+        const double breadth = m_scribe.px(m_place.large ? 16 : 11);
+        const double left = m_text.left() + 1.0;
+        const double height = m_scribe.px(m_place.large ? 40 : 28);
+        const auto axis = parts::axisOf(m_card, m_picture.now, left, m_text.width() - 2.0);
+        const double room = m_text.bottom() + 1 - m_below;
+        const double reasonsHigh = rows(m_place.large ? Role::BlockText : Role::Reason);
+        const double slack = std::max(0.0, room - height - reasonsHigh * (m_place.large ? 1 : 2));
+        const double middle = m_below + slack * 0.4 + height / 2.0;
+        parts::drawSeam(m_scribe, m_card.seam, axis, middle, breadth, ink, true);
+        m_below = middle + height / 2.0;
+    }
+
+    void reasons()
+    {
+        const Role plain = m_place.large ? Role::BlockText : Role::Reason;
+        const double row = rows(plain);
+        const double bottom = m_text.bottom() + 1;
+        double top = m_below;
+        if (!m_face.mark.isEmpty()) {
+            m_scribe.text({double(m_text.left()), top, double(m_text.width()), row}, m_face.mark,
+                          {Role::ReasonBold, m_ink, m_ground});
+            top += row;
+        }
+        std::vector<CardFace::Line> lines = m_face.lines;
+        if (!m_place.large && !m_face.window.isEmpty()) {
+            // The window's own times go beside the first quiet reason, or stand alone.
+            const auto quiet = std::ranges::find(lines, false, &CardFace::Line::grave);
+            lines.insert(quiet, {m_face.window, false});
+        }
+        for (std::size_t i = 0; i < lines.size() && top + row <= bottom + 1.0; ++i) {
+            QString words = lines[i].words;
+            const Role role = lines[i].grave ? Role::ReasonBold : plain;
+            // As many quiet reasons on one line as fit whole.
+            while (!lines[i].grave && i + 1 < lines.size() && !lines[i + 1].grave) {
+                const QString longer = service::joined({words, lines[i + 1].words});
+                if (m_scribe.width(longer, role) > m_text.width()) {
+                    break;
+                }
+                words = longer;
+                ++i;
+            }
+            const bool bold = role == Role::ReasonBold;
+            m_scribe.text({double(m_text.left()), top, double(m_text.width()), row}, words,
+                          {role, bold ? m_ink : m_ink2, m_ground});
+            top += row;
+        }
+    }
+
+    Scribe::Button actButton(const bench::CardAct& act, bool first)
+    {
+        Scribe::Button button;
+        button.label = service::actWords(act);
+        button.hit.key = actKey(m_card.piece, act);
+        button.hit.name = cardWords("%1, %2").arg(button.label, m_picture.names.pieces.at(m_card.piece));
+        button.hit.more = m_face.act;
+        button.hit.kind = HitKind::BenchAct;
+        button.hit.act = [hands = &m_hands, piece = m_card.piece, act] { hands->act(piece, act); };
+        button.role = m_place.large ? Role::BlockAct : Role::CardAct;
+        const bool barred = act.kind == bench::ActKind::AskHazard;
+        const bool equal = m_card.standing == Standing::Past || act.kind == bench::ActKind::NotYet;
+        button.weight = m_dark           ? (first || equal ? Weight::OnBlock : Weight::OnBlockPlain)
+                        : barred         ? Weight::Barred
+                        : first || equal ? Weight::Strong
+                                         : Weight::Plain;
+        return button;
+    }
+
+    Scribe::Button moreButton()
+    {
+        Scribe::Button button;
+        button.label = m_face.undo ? cardWords("Undo") : cardWords("More");
+        button.hit.key =
+            m_face.undo ? QStringLiteral("undo/%1").arg(m_face.undo->event.value()) : moreKey(m_card.piece);
+        button.hit.name = cardWords("%1, %2").arg(button.label, m_picture.names.pieces.at(m_card.piece));
+        if (m_face.undo) {
+            button.below = m_face.undo->told;
+            button.hit.more = m_face.undo->told;
+            button.hit.act = [hands = &m_hands, event = m_face.undo->event] { hands->undo(event); };
+        } else {
+            button.hit.act = [hands = &m_hands, piece = m_card.piece] { hands->more(piece); };
+        }
+        button.hit.kind = HitKind::Other;
+        button.role = Role::Body;
+        button.weight = m_dark ? Weight::OnBlockPlain : Weight::Plain;
+        return button;
+    }
+
+    void acts() { actsBelow(m_card) ? actsInRow() : actsInColumn(); }
+
+    void actsInRow()
+    {
+        const int count = static_cast<int>(m_card.acts.size());
+        const int moreWide = std::max(m_frame.act, m_scribe.px(92));
+        const int wide = (m_actArea.width() - moreWide - m_frame.gap * count) / count;
+        int left = m_actArea.left();
+        for (int i = 0; i < count; ++i) {
+            Scribe::Button button = actButton(m_card.acts[static_cast<std::size_t>(i)], i == 0);
+            button.hit.rect = QRect(left, m_actArea.top(), wide, m_actArea.height());
+            m_scribe.button(button);
+            left += wide + m_frame.gap;
+        }
+        Scribe::Button more = moreButton();
+        more.hit.rect = QRect(left, m_actArea.top(), m_actArea.right() + 1 - left, m_actArea.height());
+        m_scribe.button(more);
+    }
+
+    void actsInColumn()
+    {
+        QRect more = m_actArea;
+        if (!m_card.acts.empty()) {
+            const int lower = std::max(m_frame.other, m_place.large ? m_scribe.px(50) : 0);
+            more.setTop(m_actArea.bottom() + 1 - lower);
+            Scribe::Button button = actButton(m_card.acts.front(), true);
+            button.hit.rect =
+                QRect(m_actArea.left(), m_actArea.top(), m_actArea.width(), m_actArea.height() - lower - m_frame.gap);
+            m_scribe.button(button);
+        } else {
+            more.setTop(m_actArea.bottom() + 1 - std::max(m_frame.other, m_scribe.px(50)));
+        }
+        Scribe::Button button = moreButton();
+        button.hit.rect = more;
+        m_scribe.button(button);
+    }
+
+    const bench::Card& m_card;
+    const Picture& m_picture;
+    CardPlace m_place;
+    Hands& m_hands;
+    CardFace m_face;
+    Scribe m_scribe;
+    Frame m_frame;
+    bool m_dark;
+    QColor m_ground;
+    QColor m_ink;
+    QColor m_ink2;
+    QRect m_actArea;
+    QRect m_text;
+    double m_below = 0.0;
+};
+
+} // namespace
+
+QString actKey(PieceId piece, const bench::CardAct& act)
+{
+    return QStringLiteral("piece/%1/act/%2/%3/%4")
+        .arg(piece.value())
+        .arg(static_cast<int>(act.kind))
+        .arg(service::text(act.stage.stage))
+        .arg(act.stage.repetition);
+}
+
+QString moreKey(PieceId piece) { return QStringLiteral("piece/%1/more").arg(piece.value()); }
+QString cardKey(PieceId piece) { return QStringLiteral("piece/%1").arg(piece.value()); }
+
+int cardHeight(const bench::Card& card, const parts::Look& look, int)
+{
+    const Frame frame(look, false);
+    const int words = headHeight(look) + look.measure.px(30) + 2 * rowHeight(look, Role::Reason);
+    if (actsBelow(card)) {
+        return 2 * frame.pad + words - rowHeight(look, Role::Reason) + look.measure.px(6) + frame.act;
+    }
+    return 2 * frame.pad + std::max(words, frame.act + frame.gap + frame.other);
+}
+
+int blockHeight(const bench::Card& card, const parts::Look& look, int)
+{
+    const Frame frame(look, true);
+    const int words = look.measure.px(74 + 40) + 2 * rowHeight(look, Role::BlockText);
+    if (actsBelow(card)) {
+        return 2 * frame.pad + words + look.measure.px(6) + frame.act;
+    }
+    return 2 * frame.pad + std::max(words, frame.act + frame.gap + std::max(frame.other, look.measure.px(50)));
+}
+
+parts::Scene cardScene(const bench::Card& card, const Picture& picture, const CardPlace& place, bool mirrored,
+                       Hands& hands)
+{
+    return CardDrawing(card, picture, place, mirrored, hands).draw();
+}
+
+} // namespace mend::app

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "app/bench/hands.h"
+#include "app/bench/picture.h"
+#include "app/parts/scribe.h"
+
+namespace mend::app {
+
+/// The top line: places with readings and their age, living mixes, the person with "free
+/// until", sound, clock. What does not fit whole is left to a button that shows all.
+parts::Scene topScene(const Picture& picture, QSize size, bool mirrored, Hands& hands);
+int topHeight(const parts::Look& look);
+
+/// The common strip: names and drawn seams on one time axis, and beside it the tiles that
+/// start a mix. `rows` pieces have a seam.
+parts::Scene bandScene(const Picture& picture, QSize size, int rows, bool mirrored, Hands& hands);
+int bandHeight(const Picture& picture, int rows);
+
+} // namespace mend::app

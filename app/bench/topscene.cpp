@@ -1,0 +1,231 @@
+#include "app/bench/scenes.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace mend::app {
+
+namespace {
+
+using parts::Hit;
+using parts::HitKind;
+using parts::Role;
+using parts::Scribe;
+
+QString topWords(const char* words) { return QCoreApplication::translate("TopLine", words); }
+
+/// Two lines and what a tap on them does.
+struct Pair {
+    QString key;
+    QString strong;
+    QString below;
+    std::function<void()> act;
+    bool grave = false; ///< the second line is in bold: something is wrong
+};
+
+Pair placePair(const PlaceNow& place, const Picture& picture, Hands& hands)
+{
+    QStringList strong;
+    if (place.temperature) {
+        strong << service::temperatureWords(*place.temperature, picture.manner);
+    }
+    if (place.humidity) {
+        strong << service::humidityWords(*place.humidity, picture.manner);
+    }
+    QStringList below{place.name};
+    if (!place.readAt) {
+        below << topWords("no reading");
+    } else if (place.stale) {
+        below << topWords("read %1: too old").arg(service::agoWords(picture.now - *place.readAt));
+    } else if (place.slots > 0) {
+        below << topWords("%1 of %2 slots").arg(place.taken).arg(place.slots);
+    } else {
+        below << service::agoWords(picture.now - *place.readAt);
+    }
+    return {QStringLiteral("place/%1").arg(place.place.value()),
+            strong.isEmpty() ? QStringLiteral("–") : strong.join(QLatin1Char(' ')), below.join(QStringLiteral(", ")),
+            [&hands, id = place.place] { hands.openPlace(id); }, place.stale || !place.readAt};
+}
+
+Pair mixPair(const bench::MixCard& mix, const Picture& picture, Hands& hands)
+{
+    const QString name = service::text(mix.materialName);
+    const Span age = picture.now - mix.mixedAt;
+    QString strong = service::spanWords(age);
+    bool stiff = false;
+    if (mix.stiffAt) {
+        const Span left = *mix.stiffAt - picture.now;
+        stiff = left <= Span{0};
+        strong = stiff ? topWords("stiff by now") : topWords("%1 left").arg(service::spanWords(left));
+    }
+    const QString on = mix.on.empty()       ? topWords("on nothing yet")
+                       : mix.on.size() == 1 ? topWords("1 piece")
+                                            : topWords("%1 pieces").arg(mix.on.size());
+    return {QStringLiteral("mix/%1").arg(mix.mix.value()), strong,
+            topWords("%1, %2 old, %3").arg(name, service::spanWords(age), on),
+            [&hands, id = mix.mix] { hands.openMix(id); }, stiff};
+}
+
+QString soundWords(const SoundNow& sound, const Picture& picture)
+{
+    switch (sound.state) {
+    case SoundNow::State::On:
+        return topWords("sound on");
+    case SoundNow::State::Paused:
+        return sound.pausedUntil
+                   ? topWords("sound paused %1").arg(service::countDigits(*sound.pausedUntil - picture.now))
+                   : topWords("sound paused");
+    case SoundNow::State::Off:
+        return topWords("sound off");
+    case SoundNow::State::NoDevice:
+        return topWords("no sound here");
+    }
+    return {};
+}
+
+class TopDrawing {
+public:
+    TopDrawing(const Picture& picture, QSize size, bool mirrored, Hands& hands)
+        : m_picture(picture), m_hands(hands), m_scribe(picture.look, size, mirrored), m_size(size)
+    {
+    }
+
+    parts::Scene draw()
+    {
+        const auto& t = m_scribe.tokens();
+        m_scribe.line({0.0, m_size.height() - 0.5}, {double(m_size.width()), m_size.height() - 0.5}, t.edge, 1.0,
+                      t.ground, Qt::SolidLine, false);
+        const double right = rightEnd();
+        left(right - m_scribe.px(20));
+        return m_scribe.take();
+    }
+
+private:
+    // Draws one pair at `left` and gives its width.
+    double pairAt(double left, double most, const Pair& pair, Qt::Alignment align = Qt::AlignLeft)
+    {
+        const auto& t = m_scribe.tokens();
+        const Role below = pair.grave ? Role::ReasonBold : Role::Reason;
+        const double wide =
+            std::min(most, std::max({m_scribe.width(pair.strong, Role::Reading), m_scribe.width(pair.below, below),
+                                     double(m_scribe.mm(parts::otherActMm))}));
+        const double strongHigh = m_scribe.lineHeight(Role::Reading);
+        const double belowHigh = m_scribe.lineHeight(below);
+        const double top = (m_size.height() - strongHigh - belowHigh) / 2.0;
+        m_scribe.text({left, top, wide, strongHigh}, pair.strong, {Role::Reading, t.ink, t.ground}, align);
+        m_scribe.text({left, top + strongHigh, wide, belowHigh}, pair.below,
+                      {below, pair.grave ? t.ink : t.ink2, t.ground}, align);
+        Hit hit;
+        hit.key = pair.key;
+        const int high = std::max(m_scribe.mm(parts::otherActMm), int(strongHigh + belowHigh));
+        hit.rect = QRect(int(left), (m_size.height() - high) / 2, int(wide), high);
+        hit.name = pair.strong + QStringLiteral(", ") + pair.below;
+        hit.act = pair.act;
+        hit.kind = pair.act ? HitKind::Other : HitKind::Words;
+        m_scribe.hit(hit);
+        return wide;
+    }
+
+    double pairWidth(const Pair& pair) const
+    {
+        return std::max({m_scribe.width(pair.strong, Role::Reading),
+                         m_scribe.width(pair.below, pair.grave ? Role::ReasonBold : Role::Reason),
+                         double(m_scribe.mm(parts::otherActMm))});
+    }
+
+    double rightEnd()
+    {
+        const auto& t = m_scribe.tokens();
+        const QString clock = service::timeOfDay(m_picture.now, m_picture.manner);
+        const double clockWide = m_scribe.width(clock, Role::Clock);
+        double right = m_size.width() - clockWide;
+        m_scribe.text({right, 0.0, clockWide, double(m_size.height())}, clock, {Role::Clock, t.ink, t.ground},
+                      Qt::AlignRight);
+        Hit hit;
+        hit.key = QStringLiteral("clock");
+        hit.rect = QRect(int(right), 0, int(clockWide), m_size.height());
+        hit.name = clock;
+        hit.kind = HitKind::Words;
+        m_scribe.hit(hit);
+        const Pair person = personPair();
+        const double wide = pairWidth(person);
+        right -= m_scribe.px(30) + wide;
+        pairAt(right, wide, person, Qt::AlignRight);
+        const Pair sound{QStringLiteral("sound"), soundWords(m_picture.extras.sound, m_picture), nextAlert(),
+                         [hands = &m_hands] { hands->openSound(); },
+                         m_picture.extras.sound.state != SoundNow::State::On};
+        const double soundWide = pairWidth(sound);
+        right -= m_scribe.px(26) + soundWide;
+        pairAt(right, soundWide, sound, Qt::AlignRight);
+        return right;
+    }
+
+    Pair personPair()
+    {
+        const auto& extras = m_picture.extras;
+        const auto found = std::ranges::find(extras.people, extras.atBench, &PersonChoice::id);
+        const QString who =
+            found == extras.people.end() ? topWords("nobody at the bench") : service::isolated(found->name);
+        const auto& until = m_picture.board.freeUntil;
+        QString free = topWords("free");
+        if (until) {
+            free = *until > m_picture.now
+                       ? topWords("free until %1").arg(service::clockTime(*until, m_picture.now, m_picture.manner))
+                       : topWords("not free");
+        }
+        return {QStringLiteral("person"), free, extras.away ? topWords("%1, away").arg(who) : who,
+                [hands = &m_hands] { hands->openPeople(); }};
+    }
+
+    QString nextAlert() const
+    {
+        const auto& next = m_picture.extras.sound.nextAlert;
+        return next ? topWords("next %1").arg(service::clockTime(*next, m_picture.now, m_picture.manner))
+                    : topWords("none ahead");
+    }
+
+    // Places first, then mixes, as many as stand whole; a button leads to the rest.
+    void left(double until)
+    {
+        std::vector<Pair> pairs;
+        for (const auto& mix : m_picture.board.mixes) {
+            pairs.push_back(mixPair(mix, m_picture, m_hands));
+        }
+        for (const auto& place : m_picture.extras.places) {
+            pairs.push_back(placePair(place, m_picture, m_hands));
+        }
+        // A running mix is dearer than a reading: it keeps its room, but stands after the places.
+        std::vector<std::size_t> kept;
+        double used = 0.0;
+        const double gap = m_scribe.px(30);
+        for (std::size_t i = 0; i < pairs.size(); ++i) {
+            const double more = pairWidth(pairs[i]) + (kept.empty() ? 0.0 : gap);
+            if (used + more <= until) {
+                kept.push_back(i);
+                used += more;
+            }
+        }
+        std::ranges::stable_sort(kept, {}, [&](std::size_t i) { return i < m_picture.board.mixes.size(); });
+        double left = 0.0;
+        for (const std::size_t i : kept) {
+            left += pairAt(left, until, pairs[i]) + gap;
+        }
+    }
+
+    const Picture& m_picture;
+    Hands& m_hands;
+    Scribe m_scribe;
+    QSize m_size;
+};
+
+} // namespace
+
+int topHeight(const parts::Look& look) { return std::max(look.measure.px(64), look.measure.mm(parts::otherActMm)); }
+
+parts::Scene topScene(const Picture& picture, QSize size, bool mirrored, Hands& hands)
+{
+    return TopDrawing(picture, size, mirrored, hands).draw();
+}
+
+} // namespace mend::app

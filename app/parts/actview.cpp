@@ -1,0 +1,304 @@
+#include "app/parts/actview.h"
+
+#include <QAccessible>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QTouchEvent>
+
+#include <algorithm>
+#include <cmath>
+
+namespace mend::parts {
+
+namespace {
+constexpr int dragFrom = 16; // pixels a finger may tremble before it drags
+} // namespace
+
+ActView::ActView(TapGate& gate, QWidget* parent) : QWidget(parent), m_gate(gate)
+{
+    setAttribute(Qt::WA_AcceptTouchEvents);
+    setAttribute(Qt::WA_OpaquePaintEvent, false);
+    setFocusPolicy(Qt::StrongFocus);
+}
+
+ActView::~ActView() { m_gate.forget(this); }
+
+void ActView::setSizeHint(QSize hint)
+{
+    if (hint != m_hint) {
+        m_hint = hint;
+        updateGeometry();
+    }
+}
+
+void ActView::setFocusInk(const QColor& ink, double pen)
+{
+    m_focusInk = ink;
+    m_focusPen = pen;
+}
+
+void ActView::setGround(const QColor& ground)
+{
+    if (m_ground != ground) {
+        m_ground = ground;
+        setAttribute(Qt::WA_OpaquePaintEvent, ground.isValid());
+        repaint(rect());
+    }
+}
+
+void ActView::repaint(const QRect& rect)
+{
+    const QRect seen = rect & this->rect();
+    if (!seen.isEmpty() && isVisible()) {
+        m_repainted += static_cast<qint64>(seen.width()) * seen.height();
+        update(seen);
+    }
+}
+
+qint64 ActView::takeRepainted() { return std::exchange(m_repainted, 0); }
+
+namespace {
+
+QRect boundsOf(const ActView::Part& part)
+{
+    QRectF all;
+    for (const Item& item : part.scene->items) {
+        all |= paintedRect(item);
+    }
+    const QRect placed = all.toAlignedRect().translated(part.at);
+    return part.clip.isEmpty() ? placed : placed & part.clip;
+}
+
+} // namespace
+
+void ActView::setParts(std::vector<Part> parts)
+{
+    const std::vector<Part> before = std::exchange(m_parts, std::move(parts));
+    for (std::size_t i = 0; i < std::max(before.size(), m_parts.size()); ++i) {
+        const Part* old = i < before.size() ? &before[i] : nullptr;
+        const Part* fresh = i < m_parts.size() ? &m_parts[i] : nullptr;
+        if (old && fresh && old->at == fresh->at && old->clip == fresh->clip) {
+            if (old->scene == fresh->scene) {
+                continue;
+            }
+            const auto& was = old->scene->items;
+            const auto& is = fresh->scene->items;
+            if (was.size() == is.size()) {
+                for (std::size_t each = 0; each < is.size(); ++each) {
+                    if (!(was[each] == is[each])) {
+                        const QRectF changed = paintedRect(was[each]) | paintedRect(is[each]);
+                        repaint(changed.toAlignedRect().translated(fresh->at));
+                    }
+                }
+                continue;
+            }
+        }
+        if (old) {
+            repaint(boundsOf(*old));
+        }
+        if (fresh) {
+            repaint(boundsOf(*fresh));
+        }
+    }
+    collectHits();
+}
+
+void ActView::collectHits()
+{
+    std::vector<Hit> before = std::exchange(m_hits, {});
+    for (const Part& part : m_parts) {
+        for (const Hit& hit : part.scene->hits) {
+            Hit placed = hit;
+            placed.rect.translate(part.at);
+            if (!part.clip.isEmpty()) {
+                placed.rect &= part.clip;
+            }
+            m_hits.push_back(std::move(placed));
+        }
+    }
+    m_gate.shows(this, before, m_hits);
+    if (m_press && !hit(m_press->key)) {
+        cancel();
+    }
+    if (!m_focus.isEmpty() && !hit(m_focus)) {
+        m_focus.clear();
+    }
+    if (before.size() != m_hits.size() && QAccessible::isActive()) {
+        QAccessibleEvent changed(this, QAccessible::ObjectReorder);
+        QAccessible::updateAccessibility(&changed);
+    }
+}
+
+const Hit* ActView::hit(const QString& key) const
+{
+    const auto found = std::ranges::find(m_hits, key, &Hit::key);
+    return found == m_hits.end() ? nullptr : &*found;
+}
+
+const Hit* ActView::buttonAt(QPoint at) const
+{
+    // The last one drawn lies on top.
+    const auto found = std::find_if(m_hits.rbegin(), m_hits.rend(),
+                                    [&](const Hit& each) { return each.canAct() && each.rect.contains(at); });
+    return found == m_hits.rend() ? nullptr : &*found;
+}
+
+bool ActView::activate(const QString& key)
+{
+    const Hit* found = hit(key);
+    if (!found || !found->canAct() || m_gate.lockedFor() > 0 || !m_gate.fires(key)) {
+        return false;
+    }
+    const auto act = found->act; // the act may replace the hit map
+    act();
+    return true;
+}
+
+void ActView::repaintHit(const QString& key)
+{
+    if (const Hit* found = hit(key)) {
+        const int spill = static_cast<int>(std::ceil(m_focusPen)) + 3;
+        repaint(found->rect.adjusted(-spill, -spill, spill, spill));
+    }
+}
+
+void ActView::press(QPoint at)
+{
+    m_gate.touched();
+    Q_EMIT pressed();
+    const Hit* found = buttonAt(at);
+    const bool taken = found && m_gate.takes(this, found->key);
+    m_press = Press{taken ? found->key : QString(), at, at, true, false};
+    repaintHit(m_press->key);
+}
+
+void ActView::moveTo(QPoint at)
+{
+    if (!m_press) {
+        return;
+    }
+    m_gate.touched();
+    if (!m_press->dragging && std::abs(at.y() - m_press->down.y()) > dragFrom && receivers(SIGNAL(dragged(int))) > 0) {
+        const QString key = std::exchange(m_press->key, QString());
+        m_press->dragging = true;
+        m_press->last = at;
+        repaintHit(key);
+        return;
+    }
+    if (m_press->dragging) {
+        Q_EMIT dragged(at.y() - m_press->last.y());
+        if (m_press) {
+            m_press->last = at;
+        }
+        return;
+    }
+    const Hit* found = hit(m_press->key);
+    const bool inside = found && found->rect.contains(at);
+    if (inside != m_press->inside) {
+        m_press->inside = inside;
+        repaintHit(m_press->key);
+    }
+}
+
+void ActView::release(QPoint at)
+{
+    if (!m_press) {
+        return;
+    }
+    m_gate.touched();
+    const Press press = *m_press;
+    cancel();
+    const Hit* found = press.dragging || press.key.isEmpty() ? nullptr : hit(press.key);
+    if (found && found->rect.contains(at)) {
+        activate(press.key);
+    }
+}
+
+void ActView::cancel()
+{
+    const QString key = m_press ? m_press->key : QString();
+    m_press.reset();
+    repaintHit(key);
+}
+
+bool ActView::event(QEvent* event)
+{
+    switch (event->type()) {
+    case QEvent::TouchBegin:
+    case QEvent::TouchUpdate:
+    case QEvent::TouchEnd: {
+        const auto* touch = static_cast<QTouchEvent*>(event);
+        if (touch->points().isEmpty()) {
+            return true;
+        }
+        const QPoint at = touch->points().front().position().toPoint();
+        if (event->type() == QEvent::TouchBegin) {
+            press(at);
+        } else if (event->type() == QEvent::TouchUpdate) {
+            moveTo(at);
+        } else {
+            release(at);
+        }
+        return true;
+    }
+    case QEvent::TouchCancel:
+        cancel();
+        return true;
+    default:
+        return QWidget::event(event);
+    }
+}
+
+void ActView::mousePressEvent(QMouseEvent* event)
+{
+    if (event->button() == Qt::LeftButton) {
+        press(event->position().toPoint());
+    }
+}
+
+void ActView::mouseMoveEvent(QMouseEvent* event) { moveTo(event->position().toPoint()); }
+
+void ActView::mouseReleaseEvent(QMouseEvent* event)
+{
+    if (event->button() == Qt::LeftButton) {
+        release(event->position().toPoint());
+    }
+}
+
+void ActView::paintEvent(QPaintEvent* event)
+{
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    if (m_ground.isValid()) {
+        painter.fillRect(event->rect(), m_ground);
+    }
+    for (const Part& part : m_parts) {
+        const QRectF wanted = QRectF(event->rect()).translated(-part.at);
+        painter.save();
+        if (!part.clip.isEmpty()) {
+            painter.setClipRect(part.clip);
+        }
+        painter.translate(part.at);
+        for (const Item& item : part.scene->items) {
+            if (paintedRect(item).intersects(wanted)) {
+                paintItem(painter, item);
+            }
+        }
+        painter.restore();
+    }
+    const Hit* pressedHit = m_press && m_press->inside && !m_press->key.isEmpty() ? hit(m_press->key) : nullptr;
+    if (pressedHit) {
+        painter.fillRect(pressedHit->rect, QColor(m_focusInk.red(), m_focusInk.green(), m_focusInk.blue(), 56));
+    }
+    const Hit* focused = hasFocus() ? hit(m_focus) : nullptr;
+    if (focused) {
+        const double out = m_focusPen / 2.0 + 2.0;
+        painter.setPen(QPen(m_focusInk, m_focusPen));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRoundedRect(QRectF(focused->rect).adjusted(-out, -out, out, out), 8, 8);
+    }
+}
+
+} // namespace mend::parts

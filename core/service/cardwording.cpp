@@ -1,0 +1,317 @@
+#include "core/service/cardwording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace mend::service {
+
+namespace {
+
+using bench::ActKind;
+using bench::CountKind;
+using bench::ReasonKind;
+using bench::Standing;
+
+QString phrase(const char* words) { return QCoreApplication::translate("Wording", words); }
+
+template <class Map, class Key> QString nameIn(const Map& names, const Key& key)
+{
+    const auto found = names.find(key);
+    return found == names.end() ? QString() : isolated(found->second);
+}
+
+QString rangeOfClocks(const char* once, const char* about, Instant from, std::optional<Instant> to, Instant now,
+                      const Manner& manner)
+{
+    const QString first = clockTime(from, now, manner);
+    const QString last = to ? clockTime(*to, now, manner) : first;
+    return first == last ? phrase(once).arg(first) : phrase(about).arg(first, last);
+}
+
+CountWords startBy(const bench::Card& card, Instant now, const Manner& manner)
+{
+    if (card.standing == Standing::UnderHands && card.countTo) {
+        const Span left = *card.countTo - now;
+        return {countDigits(left), phrase("hands off by %1").arg(clockTime(*card.countTo, now, manner)),
+                countsSeconds(left)};
+    }
+    const auto left = card.window    ? bench::remaining(*card.window, now)
+                      : card.countTo ? std::optional<Span>(*card.countTo - now)
+                                     : std::nullopt;
+    if (!left) {
+        return {QStringLiteral("–"), QString(), false};
+    }
+    const Instant due = now + *left;
+    const QString below = *left < Span{0} ? phrase("should have begun %1").arg(clockTime(due, now, manner))
+                                          : phrase("start by %1").arg(clockTime(due, now, manner));
+    return {countDigits(*left), below, countsSeconds(*left)};
+}
+
+} // namespace
+
+Names namesOf(const bench::Board& board)
+{
+    Names names;
+    for (const auto& card : board.cards) {
+        names.pieces[card.piece] = text(card.benchName);
+        names.acts[{card.piece, card.stage}] = text(card.act);
+        for (const auto& other : card.others) {
+            names.acts[{card.piece, other.stage}] = text(other.act);
+        }
+    }
+    for (const auto& mix : board.mixes) {
+        names.mixes[mix.mix] = text(mix.materialName);
+    }
+    return names;
+}
+
+CountWords countWords(const bench::Card& card, Instant now, const Manner& manner)
+{
+    if (card.counts == CountKind::StartBy) {
+        return startBy(card, now, manner);
+    }
+    if (!card.countTo || card.counts == CountKind::Nothing) {
+        return {QStringLiteral("–"),
+                card.countTo ? phrase("not before %1").arg(clockTime(*card.countTo, now, manner)) : QString(), false};
+    }
+    const Span left = *card.countTo - now;
+    switch (card.counts) {
+    case CountKind::Opens:
+        return {waitDigits(left),
+                rangeOfClocks("opens %1", "opens about %1 to %2", *card.countTo, card.countToAtLatest, now, manner),
+                countsSeconds(left)};
+    case CountKind::Ends:
+        return {waitDigits(left),
+                rangeOfClocks("until %1", "about %1 to %2", *card.countTo, card.countToAtLatest, now, manner),
+                countsSeconds(left)};
+    case CountKind::UnderHands:
+        return {countDigits(-left), phrase("since %1").arg(clockTime(*card.countTo, now, manner)),
+                countsSeconds(-left)};
+    case CountKind::Late:
+        return {spanWords(-left), phrase("closed %1").arg(clockTime(*card.countTo, now, manner)),
+                -left < std::chrono::minutes{1}};
+    case CountKind::Counted:
+        return {countDigits(left), phrase("in place by %1").arg(clockTime(*card.countTo, now, manner)),
+                countsSeconds(left)};
+    case CountKind::StartBy:
+    case CountKind::Nothing:
+        break;
+    }
+    return {};
+}
+
+QString actWords(const bench::CardAct& act)
+{
+    if (!act.words.empty()) {
+        return text(act.words);
+    }
+    switch (act.kind) {
+    case ActKind::HandsOnIt:
+        return phrase("Hands on it");
+    case ActKind::Begin:
+        return phrase("Begun");
+    case ActKind::Finish:
+        return phrase("Done");
+    case ActKind::Confirm:
+        return phrase("Test passed");
+    case ActKind::NotYet:
+        return phrase("Not yet");
+    case ActKind::WasInTime:
+        return phrase("Was done in time");
+    case ActKind::DoingLate:
+        return phrase("Doing it late");
+    case ActKind::NotDone:
+        return phrase("Not done");
+    case ActKind::AskHazard:
+        return phrase("Hazard: see why");
+    case ActKind::HandOver:
+        return phrase("Hand it over");
+    case ActKind::EndHold:
+        return phrase("Go on with it");
+    case ActKind::SendBack:
+        return phrase("Cut back");
+    }
+    return {};
+}
+
+QString repetitionWords(const bench::Card& card)
+{
+    return card.repetitions > 1 ? phrase("%1 of %2").arg(card.stage.repetition).arg(card.repetitions) : QString();
+}
+
+QString standingWords(Standing standing)
+{
+    switch (standing) {
+    case Standing::DoNow:
+        return phrase("do this now");
+    case Standing::Open:
+        return phrase("open");
+    case Standing::Past:
+        return phrase("past its close");
+    case Standing::UnderHands:
+        return phrase("under your hands");
+    case Standing::Stopped:
+        return phrase("stopped for now");
+    case Standing::Stalled:
+        return phrase("stalled");
+    case Standing::Waiting:
+        return phrase("waiting");
+    case Standing::Free:
+        return phrase("free to be worked on");
+    case Standing::OnHold:
+        return phrase("on hold");
+    case Standing::Ready:
+        return phrase("ready to hand over");
+    }
+    return {};
+}
+
+bool reasonIsGrave(const bench::Reason& reason)
+{
+    return reason.kind == ReasonKind::Hazard || reason.kind == ReasonKind::HeatOver ||
+           reason.kind == ReasonKind::Stalled || reason.kind == ReasonKind::TwoNeedHands;
+}
+
+namespace {
+
+QString soonerWords(const bench::Reason& reason, const Manner& manner)
+{
+    const QString sooner = phrase("%1 sooner").arg(spanWords(reason.span.value_or(Span{0})));
+    return reason.temperature ? phrase("%1: it is %2").arg(sooner, temperatureWords(*reason.temperature, manner))
+                              : sooner;
+}
+
+QString stalledWords(const bench::Reason& reason, const Manner& manner)
+{
+    return reason.temperature
+               ? phrase("Stalled at %1: check by touch").arg(temperatureWords(*reason.temperature, manner))
+               : phrase("Stalled: check by touch");
+}
+
+QString hazardReason(const bench::Reason& reason, Instant now, const Manner& manner)
+{
+    const QString said = text(reason.text);
+    if (!reason.until) {
+        return said;
+    }
+    const QString until = phrase("until %1").arg(clockTime(*reason.until, now, manner));
+    const auto colon = said.indexOf(QLatin1Char(':'));
+    return colon < 0 ? phrase("%1 %2").arg(said, until)
+                     : phrase("%1 %2:%3").arg(said.left(colon), until, said.mid(colon + 1));
+}
+
+QString chainWords(const bench::Reason& reason, const Names& names)
+{
+    const QString act = nameIn(names.acts, std::pair(reason.piece, reason.stage));
+    const QString piece = nameIn(names.pieces, reason.piece);
+    return act.isEmpty() ? phrase("then the %1").arg(piece)
+                         : phrase("then %1: %2").arg(piece, act.left(1).toLower() + act.mid(1));
+}
+
+QString placeOrHere(const bench::Reason& reason, const Names& names)
+{
+    const QString place = nameIn(names.places, reason.place);
+    return place.isEmpty() ? phrase("this place") : place;
+}
+
+} // namespace
+
+QString reasonWords(const bench::Reason& reason, const Names& names, Instant now, const Manner& manner)
+{
+    switch (reason.kind) {
+    case ReasonKind::Hazard:
+        return hazardReason(reason, now, manner);
+    case ReasonKind::MissCosts: {
+        const QString cost = missWords(reason.miss);
+        return reason.text.empty() || cost.isEmpty() ? cost : phrase("%1: %2").arg(cost, text(reason.text));
+    }
+    case ReasonKind::Sooner:
+        return soonerWords(reason, manner);
+    case ReasonKind::ChainThen:
+        return chainWords(reason, names);
+    case ReasonKind::TwoNeedHands:
+        return phrase("Two need your hands: %1 as well").arg(nameIn(names.pieces, reason.piece));
+    case ReasonKind::MixLeft:
+        return phrase("%1 mix: %2 left").arg(nameIn(names.mixes, reason.mix), spanWords(reason.span.value_or(Span{0})));
+    case ReasonKind::TestByTouch:
+        return reason.text.empty() ? phrase("test by touch") : text(reason.text);
+    case ReasonKind::Stalled:
+        return stalledWords(reason, manner);
+    case ReasonKind::StaleReading:
+        return phrase("reading of %1 is %2 old")
+            .arg(placeOrHere(reason, names), spanWords(reason.span.value_or(Span{0})));
+    case ReasonKind::NoReading:
+        return phrase("no reading of %1: reckoned at the rule's own").arg(placeOrHere(reason, names));
+    case ReasonKind::MayStay:
+        return phrase("may stay longer");
+    case ReasonKind::Late:
+        return phrase("closed %1").arg(agoWords(reason.span.value_or(Span{0})));
+    case ReasonKind::Hold:
+        return reason.text.empty() ? phrase("on hold") : phrase("on hold: %1").arg(text(reason.text));
+    case ReasonKind::HeatOver:
+        return reason.temperature ? phrase("%1 is %2: too warm for what is in it")
+                                        .arg(placeOrHere(reason, names), temperatureWords(*reason.temperature, manner))
+                                  : text(reason.text);
+    case ReasonKind::Caution:
+        return text(reason.text);
+    }
+    return {};
+}
+
+QString hazardWords(const bench::HazardFinding& hazard, const Names& names, Instant now, const Manner& manner)
+{
+    if (!hazard.hazard) {
+        return {};
+    }
+    bench::Reason reason;
+    reason.kind = ReasonKind::Hazard;
+    reason.text = hazard.hazard->said.empty() ? hazard.hazard->title : hazard.hazard->said;
+    reason.until = hazard.until;
+    QStringList pieces;
+    for (const PieceId piece : hazard.pieces) {
+        pieces << nameIn(names.pieces, piece);
+    }
+    pieces.removeAll(QString());
+    const QString line = hazardReason(reason, now, manner);
+    return pieces.isEmpty() ? line : phrase("%1 (%2)").arg(line, pieces.join(QStringLiteral(", ")));
+}
+
+QStringList windowWords(const bench::Card& card, Instant now, const Manner& manner)
+{
+    QStringList words;
+    const auto& seam = card.seam;
+    if (seam.opens && *seam.opens > now && card.counts != CountKind::Opens) {
+        words << rangeOfClocks("opens %1", "opens about %1 to %2", *seam.opens, seam.opensAtLatest, now, manner);
+    }
+    if (seam.latestStart && card.counts != CountKind::StartBy && *seam.latestStart > now) {
+        words << phrase("start by %1").arg(clockTime(*seam.latestStart, now, manner));
+    }
+    if (seam.closes && card.counts != CountKind::Late && card.counts != CountKind::UnderHands &&
+        card.counts != CountKind::Counted) {
+        words << phrase(*seam.closes >= now ? "closes %1" : "closed %1").arg(clockTime(*seam.closes, now, manner));
+    }
+    if (seam.lost && seam.closes && *seam.closes<now&& * seam.lost> now) {
+        words << phrase("test by touch until %1").arg(clockTime(*seam.lost, now, manner));
+    }
+    return words;
+}
+
+QString cardSentence(const bench::Card& card, const Names& names, Instant now, const Manner& manner)
+{
+    const CountWords count = countWords(card, now, manner);
+    QStringList parts{text(card.act),       repetitionWords(card),    standingWords(card.standing),
+                      text(card.benchName), numberWords(card.number), text(card.ownerName),
+                      text(card.placeName)};
+    if (!count.below.isEmpty()) {
+        parts << phrase("%1, %2").arg(count.digits, count.below);
+    }
+    parts << windowWords(card, now, manner);
+    for (const auto& reason : card.reasons) {
+        parts << reasonWords(reason, names, now, manner);
+    }
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(". "));
+}
+
+} // namespace mend::service

@@ -1,0 +1,89 @@
+#include "core/service/cardwording.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace mend::service {
+
+namespace {
+
+QString whyPhrase(const char* words) { return QCoreApplication::translate("Wording", words); }
+
+QString markWords(rules::Mark mark)
+{
+    switch (mark) {
+    case rules::Mark::Agency:
+        return whyPhrase("published standard or paper");
+    case rules::Mark::Museum:
+        return whyPhrase("museum or maker's sheet");
+    case rules::Mark::Studio:
+        return whyPhrase("studio page");
+    case rules::Mark::Derived:
+        return whyPhrase("worked out from other figures");
+    case rules::Mark::Memory:
+        return whyPhrase("from memory");
+    case rules::Mark::Practice:
+        return whyPhrase("common practice, no source");
+    }
+    return {};
+}
+
+QString trustWords(cure::Trust trust)
+{
+    switch (trust) {
+    case cure::Trust::Read:
+        return whyPhrase("read");
+    case cure::Trust::Stale:
+        return whyPhrase("reading too old: 3 °C to the safe side");
+    case cure::Trust::Reference:
+        return whyPhrase("no reading: the rule's own temperature");
+    }
+    return {};
+}
+
+QString energyWords(cure::EnergyEnd end)
+{
+    switch (end) {
+    case cure::EnergyEnd::Low:
+        return whyPhrase("slow end of the published band");
+    case cure::EnergyEnd::Typical:
+        return whyPhrase("middle of the published band");
+    case cure::EnergyEnd::High:
+        return whyPhrase("fast end of the published band");
+    }
+    return {};
+}
+
+} // namespace
+
+QStringList whyWords(const bench::Reckoning& reckoning, Instant now, const Manner& manner)
+{
+    QStringList lines;
+    lines << whyPhrase(reckoning.closing ? "Closes: counted from %1 (fact %2)" : "Opens: counted from %1 (fact %2)")
+                 .arg(clockTime(reckoning.origin, now, manner))
+                 .arg(reckoning.event.value());
+    const QString source = reckoning.source.text.empty() ? markWords(reckoning.source.mark)
+                                                         : whyPhrase("%1 (%2)").arg(text(reckoning.source.text),
+                                                                                    markWords(reckoning.source.mark));
+    lines << whyPhrase("%1 at %2: %3")
+                 .arg(spanWords(reckoning.figure), temperatureWords(reckoning.reference, manner), source);
+    if (std::holds_alternative<cure::Arrhenius>(reckoning.formula)) {
+        lines << whyPhrase("Warmth hastens it by the Arrhenius law, %1").arg(energyWords(reckoning.end));
+    } else if (std::holds_alternative<cure::HumidBand>(reckoning.formula)) {
+        lines << whyPhrase("It goes on only in warm, damp air");
+    } else {
+        lines << whyPhrase("It goes by the clock");
+    }
+    for (const auto& air : reckoning.air.steps) {
+        const QString humidity = air.humidity ? whyPhrase(", %1").arg(humidityWords(*air.humidity, manner)) : QString();
+        lines << whyPhrase("From %1: %2%3, %4")
+                     .arg(clockTime(std::max(air.from, reckoning.origin), now, manner),
+                          temperatureWords(air.temperature, manner), humidity, trustWords(air.trust));
+    }
+    lines << (reckoning.result ? whyPhrase("So: %1").arg(clockTime(*reckoning.result, now, manner))
+                               : whyPhrase("So: stalled, no time to give"));
+    return lines;
+}
+
+} // namespace mend::service
