@@ -84,7 +84,7 @@ TEST(Floors, WhatMayBeIncludedIsLeftAlone)
         {"core/base/units.h", "#include <chrono>"},
         {"core/cure/law.h", "#include \"core/cure/climate.h\""},
         {"core/bench/fold.h", "#include \"core/record/piece.h\""},
-        {"core/store/benchfile.cpp", "#include <QSqlQuery>"},
+        {"core/store/benchfile.cpp", "#include <sqlite3.h>"},
         {"app/main.cpp", "#include \"core/store/benchfile.h\""},
         {"app/bench/card.cpp", "#include \"app/parts/seamline.h\""},
         {"app/bench/card.cpp", "#include <QPainter>"},
