@@ -1,0 +1,16 @@
+#pragma once
+
+#include <QDBusConnection>
+
+namespace mend::desktop {
+
+/// Whether the desktop offers something. What is Absent is switched off and costs nothing.
+enum class Offer { Unknown, Present, Absent };
+
+/// The message bus of this login. Where there is none, an unconnected one at once: none is
+/// started and none is waited for.
+QDBusConnection sessionBus();
+/// The message bus of the machine; likewise.
+QDBusConnection systemBus();
+
+} // namespace mend::desktop
