@@ -208,8 +208,9 @@ bool BenchPicture::reckonUncured(const Contents& contents, const MaterialIn& in)
         return m_now - in.since < material.fullCure->value;
     }
     const std::vector<cure::Stay> stays = staysOf(*contents.piece, m_bench);
-    const cure::Climate climate = cure::climateAlong(stays, cure::Side::Wait, material.potReference);
-    return cure::progress(law->law, cure::EnergyEnd::Typical, material.potReference, climate, in.since, m_now).served <
+    const Temperature reference = material.cureReference.value_or(material.potReference);
+    const cure::Climate climate = cure::climateAlong(stays, cure::Side::Wait, reference);
+    return cure::progress(law->law, cure::EnergyEnd::Typical, reference, climate, in.since, m_now).served <
            material.fullCure->value;
 }
 

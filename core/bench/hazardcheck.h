@@ -36,10 +36,10 @@ struct BenchDay {
 
 /// What is known of the order of joining, for one start that joins fragments.
 struct AssemblyFacts {
-    std::vector<std::string> lockedOut;  ///< fragments without a free insertion direction once this is fixed
-    bool closesRing = false;             ///< this set closes a ring
-    std::vector<std::string> openJoins;  ///< joins of that ring still open before this set
-    std::vector<std::string> joinsOfSet; ///< joins that this set fixes
+    std::vector<std::string> lockedOut = {};  ///< fragments without a free insertion direction once this is fixed
+    bool closesRing = false;                  ///< this set closes a ring
+    std::vector<std::string> openJoins = {};  ///< joins of that ring still open before this set
+    std::vector<std::string> joinsOfSet = {}; ///< joins that this set fixes
 };
 
 /// The bench day that `now` falls into; outside bench hours it has just closed.

@@ -92,6 +92,26 @@ void addHeat(const HotPlace& hot, bool everywhere, const StartAsked* asked, cons
     }
 }
 
+/// How warm it will be: what the place is set to, else what was read there, else for a cabinet
+/// nobody read the coolest of the warm cures that the stage is done with.
+std::optional<Temperature> temperatureAt(const StartAsked& asked, const BenchPicture& picture)
+{
+    if (asked.start.setTo) {
+        return asked.start.setTo;
+    }
+    if (const auto air = picture.airOf(asked.start.place)) {
+        return air->temperature;
+    }
+    if (!asked.stage || picture.kindOf(asked.start.place) != record::PlaceKind::Cabinet) {
+        return std::nullopt;
+    }
+    std::optional<Temperature> coolest;
+    for (const rules::WarmCure& cure : asked.stage->warmCures) {
+        coolest = std::min(coolest.value_or(cure.temperature.value), cure.temperature.value);
+    }
+    return coolest;
+}
+
 std::vector<const Contents*> insideOf(PlaceId place, const Contents* putIn, const BenchPicture& picture)
 {
     std::vector<const Contents*> inside;
@@ -150,13 +170,9 @@ void findHeatAtStart(const StartAsked& asked, const BenchPicture& picture, Findi
     if (!asked.contents) {
         return;
     }
-    std::optional<Temperature> temperature = asked.start.setTo;
+    const std::optional<Temperature> temperature = temperatureAt(asked, picture);
     if (!temperature) {
-        const auto air = picture.airOf(asked.start.place);
-        if (!air) {
-            return;
-        }
-        temperature = air->temperature;
+        return;
     }
     HotPlace hot{asked.start.place, *temperature, insideOf(asked.start.place, asked.contents, picture), asked.stage,
                  asked.contents};

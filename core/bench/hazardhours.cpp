@@ -129,22 +129,44 @@ bool isNamed(const rules::Stage& stage, const rules::Hazard& hazard, const rules
     return std::ranges::any_of(hazard.one, means) || std::ranges::any_of(hazard.other, means);
 }
 
-/// A counted window exists only while it is in somebody's hands.
+/// When a set that is in somebody's hands has to be in place, counted from its mixing.
+Instant countedClose(const StageRecord& told, const rules::Counted& counted, const BenchFold& bench)
+{
+    const auto mix = bench.mixes.find(told.mix);
+    const bool fromMix = counted.from == rules::Touch::Mixing && mix != bench.mixes.end();
+    return (fromMix ? mix->second.mixedAt : *told.firstTouch) + counted.red.value;
+}
+
+/// Counted windows of the row: they exist only while they are in somebody's hands.
+void addCounted(const Contents& contents, const rules::Hazard& hazard, const BenchPicture& picture,
+                std::vector<Closing>& closings)
+{
+    for (const StageRecord& told : contents.piece->stages) {
+        const rules::Stage* stage =
+            contents.procedure && told.isUnderHands() ? contents.procedure->find(told.at.stage) : nullptr;
+        if (!stage || !stage->counted || !isNamed(*stage, hazard, picture.book())) {
+            continue;
+        }
+        const Instant closes = countedClose(told, *stage->counted, picture.bench());
+        if (closes > picture.now()) {
+            closings.push_back({contents.piece->piece.id, told.at, picture.now(), closes, Span{0}, false});
+        }
+    }
+}
+
 std::vector<Closing> runningClosings(const rules::Hazard& hazard, const BenchPicture& picture)
 {
     std::vector<Closing> closings;
     for (const Window& window : picture.windows()) {
         const rules::Stage* stage = picture.stage(window.piece, window.stage.stage);
-        if (!stage || !isNamed(*stage, hazard, picture.book()) || (stage->counted && !window.begunAt)) {
-            continue;
+        if (stage && !stage->counted && isNamed(*stage, hazard, picture.book()) && window.closes &&
+            *window.closes > picture.now()) {
+            closings.push_back(
+                {window.piece, window.stage, picture.now(), *window.closes, window.handsOn, window.soft});
         }
-        std::optional<Instant> closes = window.closes;
-        if (!closes && stage->counted) {
-            closes = *window.begunAt + stage->counted->red.value;
-        }
-        if (closes && *closes > picture.now()) {
-            closings.push_back({window.piece, window.stage, picture.now(), *closes, window.handsOn, window.soft});
-        }
+    }
+    for (const Contents& contents : picture.pieces()) {
+        addCounted(contents, hazard, picture, closings);
     }
     return closings;
 }

@@ -24,6 +24,16 @@ std::vector<std::string> powdersOf(const Contents* contents, const rules::RuleBo
     return powders;
 }
 
+/// How long what a stage leaves lasts by itself: its own figure, else the state's.
+Span lastsOf(const rules::Leaves& left, const rules::RuleBook& book)
+{
+    if (left.lasts) {
+        return left.lasts->value;
+    }
+    const rules::BenchState* state = book.state(left.state);
+    return state && state->lasts ? state->lasts->value : Span{0};
+}
+
 /// Gathers what one start, or one state in force, meets of one row.
 class Meets {
 public:
@@ -107,7 +117,7 @@ private:
             for (const rules::Leaves& left : stage->leaves) {
                 if (holdsName(names, left.state)) {
                     bringsAgain = true;
-                    after = std::max(after, left.lasts ? left.lasts->value : Span{0});
+                    after = std::max(after, lastsOf(left, m_picture.book()));
                 }
             }
             if (bringsAgain) {

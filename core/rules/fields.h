@@ -280,6 +280,7 @@ template <class W, Like<Material> S> void fields(W& w, S& material)
     w.list("heatLimits", material.heatLimits, Need::May);
     w.part("handOverWait", material.handOverWait);
     w.part("fullCure", material.fullCure);
+    w.part("cureReference", material.cureReference);
     w.texts("cautions", material.cautions);
 }
 

@@ -29,7 +29,8 @@ struct Material {
     std::string ratio;   ///< "1 : 1 by volume"
     std::vector<HeatLimit> heatLimits;
     std::optional<SpanFigure> handOverWait; ///< after its own last stage
-    std::optional<SpanFigure> fullCure;     ///< at `potReference`
+    std::optional<SpanFigure> fullCure;
+    std::optional<Temperature> cureReference; ///< what `fullCure` is true at; empty: `potReference`
     std::vector<std::string> cautions;
     bool operator==(const Material&) const = default;
 };
