@@ -1,9 +1,9 @@
 #include "core/bench/alertdesk.h"
 
+#include "core/bench/alertlist.h"
 #include "core/bench/alertspeech.h"
 
 #include <algorithm>
-#include <set>
 #include <tuple>
 
 namespace mend::bench {
@@ -18,6 +18,9 @@ constexpr Span mergeSpan = seconds(15);   ///< what falls due so soon after a bu
 constexpr Span louderAfter = seconds(60); ///< unanswered: louder, and the voice again
 constexpr Span notifyAfter = minutes(3);  ///< unanswered: a critical desktop notification
 constexpr Span longestPause = minutes(10);
+constexpr Span gapOfA = seconds(8); ///< between the end of a burst and the next
+constexpr Span briskGapOfB = seconds(25);
+constexpr Span gapOfB = seconds(120);
 constexpr Span brisk = minutes(2);    ///< how long a B repeats at its short gap
 constexpr Span lateTick = seconds(1); ///< a tick later than this would count wrong: left out
 constexpr int louderBy = 6;
@@ -28,37 +31,15 @@ Signal signalOf(Urgency urgency)
     return urgency == Urgency::A ? Signal::A : urgency == Urgency::B ? Signal::B : Signal::C;
 }
 
-/// One alert that calls, with what was heard of it.
-struct Calling {
-    const Alert* alert = nullptr;
-    Call call;
-    HeardAlert* heard = nullptr;
-    bool waits = false;
-};
-
-/// Highest urgency first, then the earliest latest start.
-bool isMoreUrgent(const Calling& a, const Calling& b)
-{
-    const auto rank = [](const Calling& calling) {
-        return std::tuple(-static_cast<int>(calling.alert->urgency),
-                          calling.alert->latestStart.value_or(Instant::max()), calling.call.since);
-    };
-    const auto one = rank(a);
-    const auto other = rank(b);
-    return one != other ? one < other : a.alert->key < b.alert->key;
-}
-
 /// One look at the desk.
 class Desk {
 public:
-    Desk(const AlertMemory& memory, std::span<const Alert> alerts, std::span<const AlertAnswer> answers,
-         const DeskInputs& inputs)
-        : m_alerts(alerts), m_inputs(inputs), m_now(inputs.now)
+    Desk(const AlertMemory& memory, CallList list, const DeskInputs& inputs)
+        : m_calling(std::move(list.calling)), m_next(list.next), m_inputs(inputs), m_now(inputs.now)
     {
         m_out.memory = memory;
-        for (const AlertAnswer& answer : answers) {
-            m_answers[answer.key] = &answer;
-        }
+        m_out.shelved = std::move(list.shelved);
+        m_out.busy = list.busy;
         if (memory.burst && *memory.burst > m_now) {
             m_out.memory.burst = m_now; // the clock was put back
         }
@@ -66,8 +47,6 @@ public:
 
     Decision look()
     {
-        m_out.busy = busyOf(m_alerts, m_now);
-        collect();
         tellMissed();
         tellShown();
         if (!isMuted()) {
@@ -77,23 +56,12 @@ public:
         notify();
         show();
         banners();
-        m_out.memory.looked = m_now;
+        remember();
         return std::move(m_out);
     }
 
 private:
-    void consider(std::optional<Instant> instant)
-    {
-        if (instant && *instant > m_now && (!m_out.next || *instant < *m_out.next)) {
-            m_out.next = instant;
-        }
-    }
-
-    const AlertAnswer* answerTo(const std::string& key) const
-    {
-        const auto found = m_answers.find(key);
-        return found == m_answers.end() ? nullptr : found->second;
-    }
+    void consider(std::optional<Instant> instant) { m_next.consider(instant); }
 
     std::optional<Instant> paused() const
     {
@@ -103,93 +71,6 @@ private:
         return std::min(*m_inputs.soundPausedUntil, m_now + longestPause);
     }
     bool isMuted() const { return m_inputs.soundOff || paused().has_value(); }
-
-    /// Windows whose closing calls: their opening has nothing more to say.
-    std::set<std::pair<PieceId, StageInstance>> closing() const
-    {
-        std::set<std::pair<PieceId, StageInstance>> closing;
-        for (const Alert& alert : m_alerts) {
-            if (alert.kind != AlertKind::Closes || alert.due > m_now) {
-                continue;
-            }
-            closing.emplace(alert.piece, alert.stage);
-            for (std::size_t i = 0; i < alert.chain.size(); ++i) {
-                closing.emplace(alert.chainPieces[i], alert.chain[i]);
-            }
-        }
-        return closing;
-    }
-
-    void collect()
-    {
-        const auto superseded = closing();
-        std::map<std::string, HeardAlert> heard;
-        for (const Alert& alert : m_alerts) {
-            if (alert.kind == AlertKind::Opens && superseded.contains({alert.piece, alert.stage})) {
-                continue;
-            }
-            const AlertAnswer* answer = answerTo(alert.key);
-            const Call call = callOf(alert, answer, m_out.busy, m_now);
-            consider(call.until);
-            if (call.state == CallState::Shelved) {
-                m_out.shelved.push_back({alert.key, call.until});
-            } else if (call.state == CallState::Calling) {
-                HeardAlert& entry = heard.emplace(alert.key, heardSoFar(alert, call, answer)).first->second;
-                m_calling.push_back({&alert, call, &entry, mustWait(alert, call)});
-            }
-        }
-        m_out.memory.heard = std::move(heard); // nodes stay where they are
-        std::ranges::sort(m_calling, isMoreUrgent);
-    }
-
-    /// From memory, else from what was stored: whatever was answered or shown after this call arose was heard.
-    HeardAlert heardSoFar(const Alert& alert, const Call& call, const AlertAnswer* answer) const
-    {
-        HeardAlert heard;
-        const auto putOffUntil = call.stage == CallStage::PutOff ? std::optional(call.since) : std::nullopt;
-        const auto known = m_out.memory.heard.find(alert.key);
-        if (known != m_out.memory.heard.end()) {
-            heard = known->second;
-            if (heard.stage != call.stage || heard.putOffUntil != putOffUntil) {
-                heard.sounded.reset();
-            }
-        } else if (answer) {
-            heard.shown = true;
-            if (answer->at >= call.since) {
-                heard.sounded = answer->at;
-            }
-            if (answer->how == answeredKey(Answered::Shown)) {
-                heard.firstSounded = answer->at;
-            }
-        }
-        heard.stage = call.stage;
-        heard.putOffUntil = putOffUntil;
-        return heard;
-    }
-
-    bool mustWait(const Alert& alert, const Call& call)
-    {
-        if (alert.quiet) {
-            return true;
-        }
-        if (!m_inputs.benchOpen) {
-            consider(m_inputs.hoursChange);
-            if (alert.urgency != Urgency::A || !isSavable(alert, m_now)) {
-                return true;
-            }
-            consider(alert.latestStart);
-        }
-        if (call.stage == CallStage::Last) {
-            return false;
-        }
-        if (m_inputs.counting && m_now < m_inputs.counting->until) {
-            consider(m_inputs.counting->until);
-            return true;
-        }
-        const auto until = waitsForHands(alert, call, m_out.busy, m_now);
-        consider(until);
-        return until.has_value();
-    }
 
     /// After sleep or a start: one screen, one burst, whatever called meanwhile.
     void tellMissed()
@@ -201,7 +82,7 @@ private:
         std::vector<Calling*> missed;
         bool mayWakePeople = m_inputs.benchOpen;
         for (Calling& calling : m_calling) {
-            if (calling.heard->sounded || calling.call.since <= m_inputs.gap->from || calling.alert->quiet) {
+            if (calling.heard.sounded || calling.call.since <= m_inputs.gap->from || calling.alert->quiet) {
                 continue;
             }
             const bool savable = isSavable(*calling.alert, m_now);
@@ -227,12 +108,12 @@ private:
     /// The first time an alert stands before people as one that calls is a fact worth keeping.
     void tellShown()
     {
-        for (const Calling& calling : m_calling) {
-            if (calling.waits || calling.heard->shown) {
+        for (Calling& calling : m_calling) {
+            if (calling.waits || calling.heard.shown) {
                 continue;
             }
-            calling.heard->shown = true;
-            m_out.facts.push_back({calling.alert->key, Answered::Shown});
+            calling.heard.shown = true;
+            m_out.facts.push_back({heardKey(*calling.alert, calling.call), Answered::Shown});
         }
     }
 
@@ -243,22 +124,32 @@ private:
         for (Calling& calling : m_calling) {
             if (!calling.waits) {
                 sounding.push_back(&calling);
-                if (!calling.heard->sounded) {
+                if (!calling.heard.sounded) {
                     fresh.push_back(&calling);
                 }
             }
         }
         if (m_out.play) {
             // The report of what was missed has just been heard.
-        } else if (const auto again = repeatAt(sounding); again && *again <= m_now) {
+        } else if (isTimeToRepeat(sounding, fresh)) {
             repeat(sounding, fresh);
         } else if (!fresh.empty() && joins(*fresh.front(), sounding)) {
             join(fresh);
+        } else if (!fresh.empty() && mustLetFinish(*fresh.front())) {
+            consider(burstEnd());
         } else if (!fresh.empty()) {
             burst(signalOf(fresh.front()->alert->urgency), fresh, fresh, louder(*fresh.front()));
         }
         sayHowManyMore();
         consider(repeatAt(sounding));
+    }
+
+    Instant burstEnd() const { return *m_out.memory.burst + burstLength(m_out.memory.burstOf); }
+
+    /// One sound at a time: only what is more urgent cuts off a burst.
+    bool mustLetFinish(const Calling& calling) const
+    {
+        return m_out.memory.burst && m_now < burstEnd() && m_out.memory.burstOf >= signalOf(calling.alert->urgency);
     }
 
     /// A close that nobody answered does not join the last burst of the alert that it ends.
@@ -268,25 +159,38 @@ private:
         const Signal own = signalOf(calling.alert->urgency);
         const bool endsTheList = calling.alert->kind == AlertKind::Closed && memory.burstOf > own &&
                                  signalOf(sounding.front()->alert->urgency) == own;
-        return memory.burst && m_now - *memory.burst < mergeSpan && memory.burstOf >= own && !endsTheList;
+        const bool isRepeatDue = own == Signal::A && memory.burst && m_now >= burstEnd() + gapOfA;
+        return memory.burst && m_now - *memory.burst < mergeSpan && memory.burstOf >= own && !endsTheList &&
+               !isRepeatDue;
+    }
+
+    static bool wasHeard(const Calling* calling) { return calling->heard.sounded.has_value(); }
+
+    bool isTimeToRepeat(const std::vector<Calling*>& sounding, const std::vector<Calling*>& fresh) const
+    {
+        const auto again = repeatAt(sounding);
+        const auto leading = std::ranges::find_if(sounding, wasHeard);
+        return again && *again <= m_now &&
+               (fresh.empty() || fresh.front()->alert->urgency <= (*leading)->alert->urgency);
     }
 
     /// When the most urgent of what was heard is to be heard again.
     std::optional<Instant> repeatAt(const std::vector<Calling*>& sounding) const
     {
-        const Urgency top = sounding.empty() ? Urgency::C : sounding.front()->alert->urgency;
-        if (top == Urgency::C || !sounding.front()->heard->sounded) {
+        const auto leading = std::ranges::find_if(sounding, wasHeard);
+        const Urgency top = leading == sounding.end() ? Urgency::C : (*leading)->alert->urgency;
+        if (top == Urgency::C) {
             return std::nullopt;
         }
         const AlertMemory& memory = m_out.memory;
         if (!memory.burst) {
             return m_now; // nothing is known of the last burst: it goes on from here
         }
-        Span gap = top == Urgency::A ? seconds(8) : seconds(120);
+        Span gap = top == Urgency::A ? gapOfA : gapOfB;
         for (const Calling* calling : sounding) {
-            if (calling->alert->urgency == Urgency::B && top == Urgency::B && calling->heard->sounded &&
-                *memory.burst - *calling->heard->sounded < brisk) {
-                gap = seconds(25);
+            if (top == Urgency::B && calling->alert->urgency == top && wasHeard(calling) &&
+                *memory.burst - *calling->heard.sounded < brisk) {
+                gap = briskGapOfB;
             }
         }
         return *memory.burst + burstLength(memory.burstOf) + gap;
@@ -296,8 +200,8 @@ private:
 
     bool isUnheeded(const Calling& calling, Span after) const
     {
-        return calling.alert->urgency == Urgency::A && calling.heard->firstSounded &&
-               m_now - *calling.heard->firstSounded >= after;
+        return calling.alert->urgency == Urgency::A && calling.heard.firstSounded &&
+               m_now - *calling.heard.firstSounded >= after;
     }
 
     void repeat(const std::vector<Calling*>& sounding, const std::vector<Calling*>& fresh)
@@ -348,9 +252,9 @@ private:
 
     void markHeard(Play& play, const std::vector<Calling*>& fresh) const
     {
-        for (const Calling* calling : fresh) {
-            calling->heard->sounded = m_now;
-            calling->heard->firstSounded = calling->heard->firstSounded.value_or(m_now);
+        for (Calling* calling : fresh) {
+            calling->heard.sounded = m_now;
+            calling->heard.firstSounded = calling->heard.firstSounded.value_or(m_now);
             play.keys.push_back(calling->alert->key);
         }
     }
@@ -381,7 +285,7 @@ private:
             consider(mark);
             const bool isFresh =
                 mark <= m_now && m_now - mark < lateTick && (!m_out.memory.looked || *m_out.memory.looked < mark);
-            if (isFresh && !m_out.play) {
+            if (isFresh && !m_out.play && (!m_out.memory.burst || m_now >= burstEnd())) {
                 m_out.play = Play{Signal::Tick, 0, false, {}, {}};
             }
         }
@@ -390,14 +294,14 @@ private:
 
     void notify()
     {
-        for (const Calling& calling : m_calling) {
-            const Instant since = calling.heard->firstSounded.value_or(calling.call.since);
-            if (calling.alert->urgency != Urgency::A || calling.waits || calling.heard->notified) {
+        for (Calling& calling : m_calling) {
+            const Instant since = calling.heard.firstSounded.value_or(calling.call.since);
+            if (calling.alert->urgency != Urgency::A || calling.waits || calling.heard.notified) {
                 continue;
             }
             consider(since + notifyAfter);
             if (m_now >= since + notifyAfter) {
-                calling.heard->notified = true;
+                calling.heard.notified = true;
                 m_out.notify.push_back(calling.alert->key);
             }
         }
@@ -432,11 +336,20 @@ private:
         }
     }
 
-    std::span<const Alert> m_alerts;
+    void remember()
+    {
+        m_out.memory.looked = m_now;
+        m_out.memory.heard.clear();
+        for (const Calling& calling : m_calling) {
+            m_out.memory.heard.emplace(calling.alert->key, calling.heard);
+        }
+        m_out.next = m_next.at();
+    }
+
+    std::vector<Calling> m_calling;
+    Soonest m_next;
     const DeskInputs& m_inputs;
     Instant m_now;
-    std::map<std::string, const AlertAnswer*, std::less<>> m_answers;
-    std::vector<Calling> m_calling;
     Decision m_out;
 };
 
@@ -464,7 +377,7 @@ Instant pausedUntil(Instant now, Span asked) { return now + std::clamp(asked, Sp
 Decision decide(const AlertMemory& memory, std::span<const Alert> alerts, std::span<const AlertAnswer> answers,
                 const DeskInputs& inputs)
 {
-    return Desk(memory, alerts, answers, inputs).look();
+    return Desk(memory, callList(memory, alerts, answers, inputs), inputs).look();
 }
 
 } // namespace mend::bench

@@ -33,8 +33,7 @@ struct DeskInputs {
 
 /// What has been heard of one calling alert since it called.
 struct HeardAlert {
-    CallStage stage = CallStage::First;
-    std::optional<Instant> putOffUntil;
+    std::string call;                    ///< which call of it; a new one is heard anew
     std::optional<Instant> sounded;      ///< this call, by a burst of its own or in another's list
     std::optional<Instant> firstSounded; ///< since it was last answered: escalation counts from here
     bool shown = false;                  ///< the fact has been told
@@ -106,9 +105,9 @@ struct MissedReport {
     bool operator==(const MissedReport&) const = default;
 };
 
-/// A fact about an alert that has to be recorded.
+/// A fact about an alert that has to be recorded, as an event of kind AlertAnswered with `answerWord(key, how)`.
 struct AlertFact {
-    std::string key;
+    std::string key; ///< the alert's, or that of one of its calls
     Answered how = Answered::Shown;
     bool operator==(const AlertFact&) const = default;
 };

@@ -126,6 +126,9 @@ public:
         answers.push_back({key, answeredKey(how), inputs.now, putOff, PersonId(1)});
     }
 
+    /// Killed and started again: only what was stored is left.
+    void restart() { memory = {}; }
+
     int bursts(Signal signal) const
     {
         return static_cast<int>(std::ranges::count(heard, signal, [](const Heard& one) { return one.play.signal; }));
