@@ -9,6 +9,7 @@
 namespace mend::exchange {
 namespace {
 
+constexpr int numberTooLarge = 406;                 // the parser's own number for what fits no double
 constexpr double largestExact = 9007199254740992.0; // 2^53
 
 /// Follows the parser through the text token by token. The parser calls back once for each
@@ -115,9 +116,12 @@ public:
 
     bool parse_error(std::size_t position, const std::string&, const nlohmann::detail::exception& error) override
     {
-        const bool tooLarge = error.id == 406; // the number does not fit a double
-        m_faults.push_back({m_trail.placeOf(position > 0 ? position - 1 : 0), path(),
-                            tooLarge ? "this number is too large" : "this is not JSON: " + reason(error.what())});
+        if (error.id == numberTooLarge) {
+            m_faults.push_back({m_trail.next(), path(Telling::Pending), "this number is too large"});
+        } else {
+            m_faults.push_back({m_trail.placeOf(position > 0 ? position - 1 : 0), path(Telling::Pending),
+                                "this is not JSON: " + reason(error.what())});
+        }
         return false;
     }
 
@@ -157,7 +161,7 @@ private:
     {
         JsonNode made = node(kind);
         if (m_open.size() >= PlacedJson::deepest) {
-            m_faults.push_back({made.place, path(), "this is nested too deeply"});
+            m_faults.push_back({made.place, path(Telling::Pending), "this is nested too deeply"});
             return false;
         }
         m_open.push_back(std::move(made));
@@ -184,17 +188,19 @@ private:
         return true;
     }
 
-    std::string path() const
+    /// The pointer of the value that was read last, or of the one that is about to be.
+    enum class Telling { Read, Pending };
+    std::string path(Telling telling = Telling::Read) const
     {
         std::string steps;
         for (const JsonNode& level : m_open) {
+            const bool inner = &level != &m_open.back();
             if (level.kind == JsonNode::Kind::Object) {
-                if (!level.members.empty()) {
-                    steps += "/" + pointerStep(level.members.back().key);
-                }
-            } else if (&level != &m_open.back() || !level.items.empty()) {
-                const bool still = &level != &m_open.back();
-                steps += "/" + std::to_string(still ? level.items.size() : level.items.size() - 1);
+                steps += level.members.empty() ? "" : "/" + pointerStep(level.members.back().key);
+            } else if (inner || telling == Telling::Pending) {
+                steps += "/" + std::to_string(level.items.size());
+            } else if (!level.items.empty()) {
+                steps += "/" + std::to_string(level.items.size() - 1);
             }
         }
         return steps;
