@@ -28,15 +28,15 @@ constexpr std::string_view concerningPiece = R"(
 )";
 
 constexpr std::string_view concerningBench = R"(
-    WITH RECURSIVE told (id) AS (
+    WITH RECURSIVE since (at) AS (VALUES (?1)), told (id) AS (
         SELECT e.id FROM in_hand h JOIN event e ON e.piece = h.piece
         UNION SELECT m.id FROM in_hand h JOIN event e ON e.piece = h.piece AND e.mix IS NOT NULL
                                          JOIN event m ON m.mix = e.mix AND m.piece IS NULL
-        UNION SELECT id FROM event WHERE piece IS NULL AND happened >= ?1
+        UNION SELECT id FROM event WHERE piece IS NULL AND happened >= (SELECT at FROM since)
         UNION SELECT r.id FROM place p JOIN event r
-              ON r.id IN (SELECT l.id FROM event l WHERE l.what = 13 AND l.place = p.id AND l.happened < ?1
+              ON r.id IN (SELECT l.id FROM event l WHERE l.what = 13 AND l.place = p.id AND l.happened < (SELECT at FROM since)
                           ORDER BY l.happened DESC LIMIT 3)
-        UNION SELECT id FROM (SELECT id FROM event WHERE what IN (17, 18, 25, 26, 27) AND happened < ?1
+        UNION SELECT id FROM (SELECT id FROM event WHERE what IN (17, 18, 25, 26, 27) AND happened < (SELECT at FROM since)
                               ORDER BY happened DESC LIMIT 100)
         UNION SELECT e.target FROM told JOIN event e ON e.id = told.id WHERE e.target IS NOT NULL
         UNION SELECT e.id FROM told JOIN event e ON e.target = told.id)

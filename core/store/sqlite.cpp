@@ -1,5 +1,9 @@
 #include "core/store/sqlite.h"
 
+#include <QSqlDriver>
+#include <QSqlError>
+#include <QVariant>
+#include <atomic>
 #include <sqlite3.h>
 
 namespace mend::store {
@@ -56,26 +60,69 @@ FaultKind kindOfCode(int code)
     }
 }
 
-Statement::Statement(sqlite3* database, std::string_view sql)
+namespace {
+
+sqlite3* handleOf(const QSqlDatabase& connection)
 {
-    sqlite3_stmt* made = nullptr;
-    const int code = sqlite3_prepare_v2(database, sql.data(), static_cast<int>(sql.size()), &made, nullptr);
-    m_statement.reset(made);
-    check(database, code);
+    const QVariant handle = connection.driver() ? connection.driver()->handle() : QVariant();
+    return handle.isValid() ? *static_cast<sqlite3* const*>(handle.constData()) : nullptr;
 }
 
-void Statement::Finalizer::operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+QString utf16(std::string_view utf8) { return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size())); }
+
+/// The file's name as SQLite's own URI, which alone can say "do not create" and name a file layer.
+QString uriOf(const std::filesystem::path& file, Access access, const std::string& vfs)
+{
+    const QByteArray path = QByteArray::fromStdString(std::filesystem::absolute(file).native());
+    const char* const mode = access == Access::ReadOnly ? "ro" : access == Access::ReadWrite ? "rw" : "rwc";
+    QString uri =
+        QStringLiteral("file:%1?mode=%2").arg(QString::fromLatin1(path.toPercentEncoding("/")), QLatin1String(mode));
+    return vfs.empty() ? uri : uri + QStringLiteral("&vfs=") + utf16(vfs);
+}
+
+/// Qt knows its connections by name; each of ours gets one that is never used again.
+QString freshName()
+{
+    static std::atomic<std::int64_t> count{0};
+    return QStringLiteral("bench-%1").arg(++count);
+}
+
+} // namespace
+
+Statement::Statement(const QSqlDatabase& connection, std::string_view sql)
+    : m_handle(handleOf(connection)), m_query(connection)
+{
+    m_query.setForwardOnly(true);
+    if (!m_query.prepare(utf16(sql))) {
+        fail();
+    }
+}
+
+void Statement::fail() const
+{
+    const int code = sqlite3_extended_errcode(m_handle);
+    if (code == SQLITE_OK) { // it never came to SQLite: a value too many or too few
+        throw SqlError(Fault{FaultKind::BadInput, m_query.lastError().text().toStdString()});
+    }
+    mend::store::fail(m_handle, code);
+}
 
 bool Statement::step()
 {
-    const int code = sqlite3_step(m_statement.get());
-    if (code == SQLITE_ROW) {
+    if (!m_running && !m_query.exec()) {
+        try {
+            fail();
+        } catch (const SqlError&) {
+            reset();
+            throw;
+        }
+    }
+    m_running = true;
+    if (m_query.next()) {
         return true;
     }
-    if (code != SQLITE_DONE) {
-        sqlite3* const database = sqlite3_db_handle(m_statement.get());
-        const SqlError error(Fault{kindOfCode(sqlite3_extended_errcode(database)),
-                                   std::string(sqlite3_errmsg(database)) + " (" + std::to_string(code) + ")"});
+    if (m_query.lastError().isValid()) {
+        const SqlError error(Fault{kindOfCode(sqlite3_extended_errcode(m_handle)), sqlite3_errmsg(m_handle)});
         reset();
         throw error;
     }
@@ -88,9 +135,13 @@ void Statement::run()
     reset();
 }
 
-void Statement::reset() { sqlite3_reset(m_statement.get()); }
+void Statement::reset()
+{
+    m_query.finish();
+    m_running = false;
+}
 
-std::int64_t Statement::integer(int column) const { return sqlite3_column_int64(m_statement.get(), column); }
+std::int64_t Statement::integer(int column) const { return m_query.value(column).toLongLong(); }
 
 std::optional<std::int64_t> Statement::maybeInteger(int column) const
 {
@@ -99,48 +150,76 @@ std::optional<std::int64_t> Statement::maybeInteger(int column) const
 
 std::string Statement::text(int column) const
 {
-    const void* const bytes = sqlite3_column_blob(m_statement.get(), column);
-    const int size = sqlite3_column_bytes(m_statement.get(), column);
-    return bytes ? std::string(static_cast<const char*>(bytes), static_cast<std::size_t>(size)) : std::string();
+    const QVariant value = m_query.value(column);
+    return value.typeId() == QMetaType::QByteArray ? value.toByteArray().toStdString() : value.toString().toStdString();
 }
 
-bool Statement::isNull(int column) const { return sqlite3_column_type(m_statement.get(), column) == SQLITE_NULL; }
+bool Statement::isNull(int column) const { return m_query.isNull(column); }
 
 void Statement::bind(int position, std::int64_t value)
 {
-    check(sqlite3_db_handle(m_statement.get()), sqlite3_bind_int64(m_statement.get(), position, value));
+    m_query.bindValue(position - 1, static_cast<qlonglong>(value));
 }
 
 void Statement::bind(int position, std::string_view value)
 {
-    check(sqlite3_db_handle(m_statement.get()),
-          sqlite3_bind_text64(m_statement.get(), position, value.data() ? value.data() : "", value.size(),
-                              SQLITE_TRANSIENT, SQLITE_UTF8));
+    const QString text = utf16(value);
+    m_query.bindValue(position - 1, text.isNull() ? QStringLiteral("") : text); // a null string would become NULL
 }
 
 void Statement::bind(int position, Blob value)
 {
-    check(sqlite3_db_handle(m_statement.get()),
-          sqlite3_bind_blob64(m_statement.get(), position, value.bytes.data() ? value.bytes.data() : "",
-                              value.bytes.size(), SQLITE_TRANSIENT));
+    const QByteArray bytes(value.bytes.data(), static_cast<qsizetype>(value.bytes.size()));
+    m_query.bindValue(position - 1, bytes.isNull() ? QByteArray("") : bytes);
 }
 
-void Statement::bindNull(int position)
+void Statement::bindNull(int position) { m_query.bindValue(position - 1, QVariant()); }
+
+Database::~Database() { close(); }
+
+Database::Database(Database&& other) noexcept
+    : m_connection(std::exchange(other.m_connection, {})), m_handle(std::exchange(other.m_handle, nullptr))
 {
-    check(sqlite3_db_handle(m_statement.get()), sqlite3_bind_null(m_statement.get(), position));
+}
+
+Database& Database::operator=(Database&& other) noexcept
+{
+    if (this != &other) {
+        close();
+        m_connection = std::exchange(other.m_connection, {});
+        m_handle = std::exchange(other.m_handle, nullptr);
+    }
+    return *this;
+}
+
+void Database::close()
+{
+    const QString name = m_connection.connectionName();
+    if (name.isEmpty()) {
+        return;
+    }
+    m_connection.close();
+    m_connection = {};
+    m_handle = nullptr;
+    QSqlDatabase::removeDatabase(name);
 }
 
 Database Database::open(const std::filesystem::path& file, Access access, const std::string& vfs)
 {
-    const int how = access == Access::ReadOnly    ? SQLITE_OPEN_READONLY
-                    : access == Access::ReadWrite ? SQLITE_OPEN_READWRITE
-                                                  : SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
-    sqlite3* opened = nullptr;
-    const int code = sqlite3_open_v2(file.c_str(), &opened, how | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_EXRESCODE,
-                                     vfs.empty() ? nullptr : vfs.c_str());
     Database database;
-    database.m_handle.reset(opened);
-    check(opened, code);
+    database.m_connection = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), freshName());
+    if (!database.m_connection.isValid()) {
+        throw SqlError(Fault{FaultKind::Unavailable, "Qt's SQLite driver is missing: install libqt6sql6-sqlite"});
+    }
+    database.m_connection.setConnectOptions(QStringLiteral("QSQLITE_OPEN_URI;QSQLITE_BUSY_TIMEOUT=0"));
+    const bool inMemory = file == ":memory:";
+    database.m_connection.setDatabaseName(inMemory ? QStringLiteral(":memory:") : uriOf(file, access, vfs));
+    if (!database.m_connection.open()) {
+        const QSqlError error = database.m_connection.lastError();
+        throw SqlError(Fault{kindOfCode(error.nativeErrorCode().toInt()), error.databaseText().toStdString()});
+    }
+    database.m_handle = handleOf(database.m_connection);
+    sqlite3_extended_result_codes(database.m_handle, 1);
     return database;
 }
 
@@ -148,7 +227,7 @@ Database Database::inMemory() { return open(":memory:", Access::Create); }
 
 void Database::settle(std::chrono::milliseconds busyTimeout)
 {
-    sqlite3* const database = m_handle.get();
+    sqlite3* const database = m_handle;
     sqlite3_busy_timeout(database, static_cast<int>(busyTimeout.count()));
     sqlite3_limit(database, SQLITE_LIMIT_LENGTH, longestValue);
     sqlite3_limit(database, SQLITE_LIMIT_SQL_LENGTH, longestSql);
@@ -169,7 +248,7 @@ void Database::settle(std::chrono::milliseconds busyTimeout)
 
 void Database::run(const std::string& sql)
 {
-    check(m_handle.get(), sqlite3_exec(m_handle.get(), sql.c_str(), nullptr, nullptr, nullptr));
+    check(m_handle, sqlite3_exec(m_handle, sql.c_str(), nullptr, nullptr, nullptr));
 }
 
 std::int64_t Database::number(std::string_view sql) const
@@ -184,14 +263,14 @@ std::string Database::word(std::string_view sql) const
     return statement.step() ? statement.text(0) : std::string();
 }
 
-bool Database::inTransaction() const { return sqlite3_get_autocommit(m_handle.get()) == 0; }
+bool Database::inTransaction() const { return sqlite3_get_autocommit(m_handle) == 0; }
 
-bool Database::isReadOnly() const { return sqlite3_db_readonly(m_handle.get(), "main") == 1; }
+bool Database::isReadOnly() const { return sqlite3_db_readonly(m_handle, "main") == 1; }
 
 std::string Database::head(std::size_t count) const
 {
     sqlite3_file* file = nullptr;
-    check(m_handle.get(), sqlite3_file_control(m_handle.get(), "main", SQLITE_FCNTL_FILE_POINTER, &file));
+    check(m_handle, sqlite3_file_control(m_handle, "main", SQLITE_FCNTL_FILE_POINTER, &file));
     std::string bytes(count, '\0');
     if (file && file->pMethods) {
         const int code = file->pMethods->xRead(file, bytes.data(), static_cast<int>(count), 0);
@@ -201,8 +280,6 @@ std::string Database::head(std::size_t count) const
     }
     return bytes;
 }
-
-void Database::Closer::operator()(sqlite3* database) const { sqlite3_close_v2(database); }
 
 Transaction::Transaction(Database& database) : m_database(database) { m_database.run("BEGIN IMMEDIATE"); }
 

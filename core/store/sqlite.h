@@ -2,6 +2,8 @@
 
 #include "core/base/result.h"
 
+#include <QSqlDatabase>
+#include <QSqlQuery>
 #include <chrono>
 #include <cstdint>
 #include <filesystem>
@@ -14,7 +16,6 @@
 #include <vector>
 
 struct sqlite3;
-struct sqlite3_stmt;
 
 namespace mend::store {
 
@@ -42,7 +43,7 @@ FaultKind kindOfCode(int code);
 /// One prepared sentence of SQL. Values are bound, never written into it.
 class Statement {
 public:
-    Statement(sqlite3* database, std::string_view sql);
+    Statement(const QSqlDatabase& connection, std::string_view sql);
 
     /// Binds all values in order and starts anew.
     template <class... Values> Statement& with(const Values&... values)
@@ -75,11 +76,12 @@ public:
     }
 
 private:
-    struct Finalizer {
-        void operator()(sqlite3_stmt* statement) const;
-    };
     void bindNull(int position);
-    std::unique_ptr<sqlite3_stmt, Finalizer> m_statement;
+    [[noreturn]] void fail() const;
+
+    sqlite3* m_handle;
+    QSqlQuery m_query;
+    bool m_running = false;
 };
 
 enum class Access { ReadOnly, ReadWrite, Create };
@@ -88,6 +90,11 @@ enum class Access { ReadOnly, ReadWrite, Create };
 /// power cut loses nothing that was acknowledged. Throws SqlError.
 class Database {
 public:
+    Database() = default;
+    ~Database();
+    Database(Database&& other) noexcept;
+    Database& operator=(Database&& other) noexcept;
+
     /// `vfs` names a file layer of tests; empty is the system's own.
     static Database open(const std::filesystem::path& file, Access access, const std::string& vfs = {});
     static Database inMemory();
@@ -96,7 +103,7 @@ public:
     void settle(std::chrono::milliseconds busyTimeout);
 
     void run(const std::string& sql);
-    Statement prepare(std::string_view sql) const { return {m_handle.get(), sql}; }
+    Statement prepare(std::string_view sql) const { return {m_connection, sql}; }
     std::int64_t number(std::string_view sql) const;
     std::string word(std::string_view sql) const;
 
@@ -105,13 +112,14 @@ public:
     /// The first bytes of the file, read through the connection itself: opening it a second
     /// time by other means and closing that would drop the connection's locks.
     std::string head(std::size_t count) const;
-    sqlite3* handle() const { return m_handle.get(); }
+    /// For what Qt's SQL access has no words: limits, hardening, page copies.
+    sqlite3* handle() const { return m_handle; }
 
 private:
-    struct Closer {
-        void operator()(sqlite3* database) const;
-    };
-    std::unique_ptr<sqlite3, Closer> m_handle;
+    void close();
+
+    QSqlDatabase m_connection;
+    sqlite3* m_handle = nullptr;
 };
 
 /// All or nothing: what is done between its making and `commit` is undone unless committed.
