@@ -1,32 +1,65 @@
 #include "app/bench/benchspace.h"
 
-#include "app/bench/cardscene.h"
 #include "app/bench/scenes.h"
-
-#include <QEvent>
 
 #include <algorithm>
 
 namespace mend::app {
 
 namespace {
-constexpr double marginUnits = 24.0;
-constexpr double gapUnits = 12.0;
+
+constexpr qint64 wipeMs = 20'000;
+
+std::vector<PieceId> orderOn(const bench::Board& board)
+{
+    std::vector<PieceId> order;
+    for (const auto& card : board.cards) {
+        order.push_back(card.piece);
+    }
+    return order;
+}
+
+bool callsA(const std::vector<Flashing>& flashing, PieceId piece)
+{
+    return std::ranges::find(flashing, Flashing{piece, bench::Urgency::A}) != flashing.end();
+}
+
+/// An alert of the highest urgency has come up that was not there before.
+bool hasRisen(const std::vector<Flashing>& before, const std::vector<Flashing>& after)
+{
+    return std::ranges::any_of(
+        after, [&](const Flashing& each) { return each.urgency == bench::Urgency::A && !callsA(before, each.piece); });
+}
+
 } // namespace
 
 BenchSpace::BenchSpace(parts::TapGate& gate, QWidget* parent)
     : QWidget(parent), m_gate(gate), m_top(new parts::ActView(gate, this)), m_band(new parts::ActView(gate, this)),
-      m_block(new parts::ActView(gate, this)), m_cards(new parts::ActView(gate, this))
+      m_block(new parts::ActView(gate, this)), m_cards(new CardField(gate, m_picture, *this, this)),
+      m_panel(new Panel(gate, m_picture, m_told, this)), m_wipe(new parts::ActView(gate, this)),
+      m_pedal(new Pedal([&gate] { return gate.now(); }, [this] { return m_blockPiece; }, this))
 {
     setAutoFillBackground(true);
     m_top->setAccessibleName(tr("Top line"));
     m_band->setAccessibleName(tr("The next hours of all pieces, and mixing"));
     m_block->setAccessibleName(tr("Do this now"));
     m_cards->setAccessibleName(tr("Pieces on the bench"));
-    connect(m_cards, &parts::ActView::dragged, this, [this](int pixels) {
-        m_scroll = std::clamp(m_scroll - pixels, 0, std::max(0, m_contentHigh - m_cards->height()));
-        composeCards();
-    });
+    m_wipe->hide();
+    m_wipe->setAccessibleName(tr("Wipe the glass"));
+    m_flashTimer.setSingleShot(true);
+    m_flashTimer.setTimerType(Qt::PreciseTimer);
+    m_settleTimer.setSingleShot(true);
+    connect(&m_flashTimer, &QTimer::timeout, this, &BenchSpace::flash);
+    connect(&m_settleTimer, &QTimer::timeout, this, &BenchSpace::settle);
+    connect(m_panel, &Panel::opened, this, [this] { arrange(true); });
+    connect(m_panel, &Panel::closed, this, [this] { arrange(true); });
+    connect(m_panel, &Panel::glassWipeWanted, this, &BenchSpace::wipeGlass);
+    connect(&m_told, &Told::ownersHidden, this, &BenchSpace::hideOwners);
+    connect(m_pedal, &Pedal::shortPress, this, [this](PieceId piece) { pedalPressed(piece, false); });
+    connect(m_pedal, &Pedal::longPress, this, [this](PieceId piece) { pedalPressed(piece, true); });
+    for (auto* view : {m_top, m_band, m_block, static_cast<parts::ActView*>(m_cards)}) {
+        connect(view, &parts::ActView::leftByKey, this, [this, view](int dx, int dy) { moveOnByKey(view, dx, dy); });
+    }
     setLook(m_picture.look);
 }
 
@@ -37,28 +70,52 @@ void BenchSpace::setLook(const parts::Look& look)
     QPalette colours = palette();
     colours.setColor(QPalette::Window, t.ground);
     colours.setColor(QPalette::WindowText, t.ink);
+    colours.setColor(QPalette::Base, t.card);
+    colours.setColor(QPalette::Text, t.ink);
+    colours.setColor(QPalette::Highlight, t.block);
+    colours.setColor(QPalette::HighlightedText, t.onBlock);
+    colours.setColor(QPalette::PlaceholderText, t.ink2);
     setPalette(colours);
-    for (auto* view : {m_top, m_band, m_block, m_cards}) {
+    for (auto* view : {m_top, m_band, m_block, static_cast<parts::ActView*>(m_cards),
+                       static_cast<parts::ActView*>(m_panel), m_wipe}) {
         view->setFocusInk(t.ink, look.measure.px(3));
         view->setGround(t.ground);
     }
-    arrange();
+    m_block->setFocusInk(t.gold, look.measure.px(4));
+    m_cards->redraw();
+    arrange(false);
 }
 
 void BenchSpace::setManner(const service::Manner& manner)
 {
     m_picture.manner = manner;
-    compose();
+    compose(false);
 }
 
 void BenchSpace::setPlan(const BenchPlan& plan)
 {
     m_plan = plan;
-    arrange();
+    arrange(false);
+}
+
+void BenchSpace::hideOwners(bool hidden)
+{
+    m_picture.hideOwners = hidden;
+    compose(false);
+}
+
+PieceId BenchSpace::wantedBlock() const
+{
+    const auto& cards = m_picture.board.cards;
+    const auto found = std::ranges::find_if(cards, [](const bench::Card& card) {
+        return card.standing == bench::Standing::DoNow || card.counts == bench::CountKind::Counted;
+    });
+    return found == cards.end() ? PieceId() : found->piece;
 }
 
 void BenchSpace::setBoard(const bench::Board& board, const Extras& extras)
 {
+    const bool rises = hasRisen(m_picture.extras.flashing, extras.flashing);
     m_picture.board = board;
     m_picture.extras = extras;
     m_picture.now = board.at;
@@ -66,132 +123,179 @@ void BenchSpace::setBoard(const bench::Board& board, const Extras& extras)
     for (const auto& place : extras.places) {
         m_picture.names.places[place.place] = place.name;
     }
-    arrange();
+    m_order.want(orderOn(board), rises);
+    const bool still = m_gate.sinceLastTouch() < SteadyOrder::rest && !rises;
+    if (still) {
+        m_settleTimer.start(static_cast<int>(SteadyOrder::rest - m_gate.sinceLastTouch()) + 1);
+    } else {
+        m_order.settle(SteadyOrder::rest);
+    }
+    arrange(still);
+    m_panel->refresh();
+    aimFlash();
+}
+
+void BenchSpace::settle()
+{
+    const qint64 since = m_gate.sinceLastTouch();
+    if (since < SteadyOrder::rest) {
+        m_settleTimer.start(static_cast<int>(SteadyOrder::rest - since) + 1);
+        return;
+    }
+    m_order.settle(since);
+    arrange(false);
 }
 
 void BenchSpace::setNow(Instant now)
 {
+    const bool minute =
+        std::chrono::floor<std::chrono::minutes>(now) != std::chrono::floor<std::chrono::minutes>(m_picture.now);
     m_picture.now = now;
-    compose();
+    compose(!minute);
+    if (m_wipe->isVisible()) {
+        composeWipe();
+    }
 }
 
 bool BenchSpace::showsSeconds() const
 {
-    return std::ranges::any_of(m_picture.board.cards, [this](const bench::Card& card) {
-        return service::countWords(card, m_picture.now, m_picture.manner).seconds;
-    });
+    return m_wipe->isVisible() || m_picture.extras.sound.state == SoundNow::State::Paused ||
+           std::ranges::any_of(m_picture.board.cards, [this](const bench::Card& card) {
+               return service::countWords(card, m_picture.now, m_picture.manner).seconds;
+           });
 }
 
-const bench::Card* BenchSpace::blockCard() const
-{
-    const auto& cards = m_picture.board.cards;
-    const auto found = std::ranges::find_if(cards, [](const bench::Card& card) {
-        return card.standing == bench::Standing::DoNow || card.counts == bench::CountKind::Counted;
-    });
-    return found == cards.end() ? nullptr : &*found;
-}
-
-void BenchSpace::arrange()
-{
-    const auto& measure = m_picture.look.measure;
-    const int margin = measure.px(marginUnits);
-    const int gap = measure.px(gapUnits);
-    const int wide = width() - 2 * margin;
-    if (wide <= 0) {
-        return;
-    }
-    int y = 0;
-    m_top->setGeometry(margin, y, wide, topHeight(m_picture.look));
-    y += m_top->height() + measure.px(10);
-    const int bandHigh = bandHeight(m_picture, m_plan.stripRows);
-    m_band->setGeometry(margin, y, wide, bandHigh);
-    m_band->setVisible(bandHigh > 0);
-    y += bandHigh > 0 ? bandHigh + gap : 0;
-    const bench::Card* block = blockCard();
-    m_block->setVisible(block != nullptr);
-    if (block) {
-        const int high =
-            m_plan.largeBlock ? blockHeight(*block, m_picture.look, wide) : cardHeight(*block, m_picture.look, wide);
-        m_block->setGeometry(margin, y, wide, high);
-        y += high + gap;
-    }
-    m_cards->setGeometry(margin - 4, y - 4, wide + 8, height() - y + 4);
-    compose();
-}
-
-void BenchSpace::compose()
+void BenchSpace::compose(bool inSight)
 {
     const auto show = [](parts::ActView* view, parts::Scene scene) {
         view->setParts({{QPoint(), std::make_shared<const parts::Scene>(std::move(scene)), {}}});
     };
     show(m_top, topScene(m_picture, m_top->size(), mirrored(), *this));
-    show(m_band, bandScene(m_picture, m_band->size(), m_plan.stripRows, mirrored(), *this));
-    if (const bench::Card* block = blockCard()) {
-        show(m_block, cardScene(*block, m_picture, {m_block->size(), m_plan.photos, m_plan.largeBlock, true},
-                                mirrored(), *this));
+    if (m_band->isVisibleTo(this)) {
+        show(m_band, bandScene(m_picture, m_band->size(), m_plan.stripRows, mirrored(), *this));
     } else {
-        show(m_block, {});
+        show(m_band, {});
     }
-    composeCards();
+    const bench::Card* block = m_plan.oneAtATime ? nullptr : m_picture.card(m_blockPiece);
+    show(m_block, block ? cardScene(*block, m_picture, {m_block->size(), m_plan.photos, m_plan.largeBlock, true},
+                                    mirrored(), *this)
+                        : parts::Scene());
+    m_cards->compose(inSight);
+    flash();
 }
 
-void BenchSpace::composeCards()
+void BenchSpace::wipeGlass()
 {
-    const auto& measure = m_picture.look.measure;
-    const int gap = measure.px(gapUnits);
-    const int columns = std::max(1, m_plan.columns);
-    const int wide = (m_cards->width() - 8 - gap * (columns - 1)) / columns;
-    std::vector<const bench::Card*> shown;
-    const bench::Card* block = blockCard();
-    for (const auto& card : m_picture.board.cards) {
-        if (&card != block) {
-            shown.push_back(&card);
-        }
-    }
-    std::vector<parts::ActView::Part> parts;
-    int y = 4;
-    for (std::size_t i = 0; i < shown.size(); i += static_cast<std::size_t>(columns)) {
-        const std::size_t end = std::min(shown.size(), i + static_cast<std::size_t>(columns));
-        int high = 0;
-        for (std::size_t each = i; each < end; ++each) {
-            high = std::max(high, cardHeight(*shown[each], m_picture.look, wide));
-        }
-        for (std::size_t each = i; each < end; ++each) {
-            const int column = static_cast<int>(each - i);
-            const int at = mirrored() ? columns - 1 - column : column;
-            const bool inverted = shown[each]->standing == bench::Standing::DoNow;
-            auto scene = cardScene(*shown[each], m_picture, {QSize(wide, high), m_plan.photos, false, inverted},
-                                   mirrored(), *this);
-            parts.push_back({QPoint(4 + at * (wide + gap), y - m_scroll),
-                             std::make_shared<const parts::Scene>(std::move(scene)),
-                             {}});
-        }
-        y += high + gap;
-    }
-    m_contentHigh = y;
-    m_cards->setParts(std::move(parts));
+    m_gate.lockFor(wipeMs);
+    m_wipe->setGeometry(rect());
+    m_wipe->show();
+    m_wipe->raise();
+    composeWipe();
+    QTimer::singleShot(static_cast<int>(wipeMs), this, [this] { composeWipe(); });
 }
 
-void BenchSpace::resizeEvent(QResizeEvent*) { arrange(); }
-
-void BenchSpace::changeEvent(QEvent* event)
+void BenchSpace::composeWipe()
 {
-    if (event->type() == QEvent::LayoutDirectionChange || event->type() == QEvent::LanguageChange) {
-        arrange();
+    const qint64 left = m_gate.lockedFor();
+    if (left <= 0) {
+        m_wipe->hide();
+        return;
     }
-    QWidget::changeEvent(event);
+    m_wipe->setParts(
+        {{QPoint(), std::make_shared<const parts::Scene>(wipeScene(m_picture.look, size(), left, mirrored())), {}}});
 }
 
-void BenchSpace::act(PieceId piece, const bench::CardAct& act) { Q_EMIT acted(piece, act, std::nullopt); }
-void BenchSpace::more(PieceId) {}
-void BenchSpace::why(PieceId) {}
-void BenchSpace::undo(EventId event) { Q_EMIT undone(event); }
-void BenchSpace::openPlace(PlaceId) {}
-void BenchSpace::mixNow(const QString& material) { Q_EMIT mixStarted(material); }
-void BenchSpace::openMix(MixId) {}
-void BenchSpace::openPeople() {}
-void BenchSpace::openSound() {}
-void BenchSpace::allMixes() {}
-void BenchSpace::step(int) {}
+void BenchSpace::aimFlash()
+{
+    const auto& flashing = m_picture.extras.flashing;
+    if (flashing.empty()) {
+        m_flash.stop();
+    } else {
+        m_flash.start(std::ranges::max(flashing, {}, &Flashing::urgency).urgency, m_picture.look.reduceMotion,
+                      m_gate.now());
+    }
+    flash();
+}
+
+void BenchSpace::flash()
+{
+    const auto& t = m_picture.look.tokens();
+    const double pen = m_picture.look.measure.px(3);
+    const double radius = m_picture.look.measure.px(6);
+    const bool lit = m_flash.isLit(m_gate.now());
+    const auto& flashing = m_picture.extras.flashing;
+    // One border at a time: the block's, else that of the first card that calls.
+    const bool onBlock = m_blockPiece.isSet() && std::ranges::any_of(flashing, [this](const Flashing& each) {
+                             return each.piece == m_blockPiece;
+                         });
+    m_block->setFlash(onBlock ? m_block->rect() : QRect(), lit ? t.goldOnBlock : QColor(), pen, radius);
+    const QRect card = onBlock || flashing.empty() ? QRect() : m_cards->placeOf(flashing.front().piece);
+    m_cards->setFlash(card, lit && !card.isEmpty() ? t.gold : QColor(), pen, radius);
+    const auto turn = m_flash.untilTurn(m_gate.now());
+    if (turn && isVisible()) {
+        m_flashTimer.start(static_cast<int>(*turn));
+    } else {
+        m_flashTimer.stop();
+    }
+}
+
+void BenchSpace::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    flash();
+}
+
+void BenchSpace::hideEvent(QHideEvent* event)
+{
+    QWidget::hideEvent(event);
+    m_flashTimer.stop();
+}
+
+void BenchSpace::pedalPressed(PieceId piece, bool isLong)
+{
+    const bench::Card* card = m_picture.card(piece);
+    if (!card) {
+        return;
+    }
+    const auto wanted = isLong ? bench::ActKind::Finish : bench::ActKind::HandsOnIt;
+    const auto found = std::ranges::find(card->acts, wanted, &bench::CardAct::kind);
+    if (found != card->acts.end()) {
+        act(piece, *found);
+    }
+}
+
+void BenchSpace::act(PieceId piece, const bench::CardAct& act)
+{
+    if (act.kind == bench::ActKind::AskHazard) {
+        m_panel->openHazards(piece, act.stage);
+        return;
+    }
+    Q_EMIT m_told.acted(piece, act, std::nullopt);
+}
+
+void BenchSpace::more(PieceId piece) { m_panel->openMore(piece); }
+void BenchSpace::why(PieceId piece) { m_panel->openWhy(piece); }
+void BenchSpace::undo(EventId event) { Q_EMIT m_told.undone(event); }
+void BenchSpace::openPlace(PlaceId place) { m_panel->openPlace(place); }
+void BenchSpace::mixNow(const QString& material) { Q_EMIT m_told.mixStarted(material); }
+void BenchSpace::openMix(MixId mix) { m_panel->openMix(mix); }
+void BenchSpace::openPeople() { m_panel->openPeople(); }
+void BenchSpace::openSound() { m_panel->openSound(); }
+void BenchSpace::allMixes() { m_panel->openMixKinds(); }
+void BenchSpace::allPlaces() { m_panel->openPlaces(); }
+
+void BenchSpace::step(int cards)
+{
+    const auto count = static_cast<std::ptrdiff_t>(m_order.order().size());
+    if (count > 0) {
+        m_single = static_cast<std::size_t>((static_cast<std::ptrdiff_t>(m_single) + cards % count + count) % count);
+        arrange(true);
+    }
+}
+
+void BenchSpace::askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes)
+{
+    m_panel->askWhichMix(piece, act, mixes);
+}
 
 } // namespace mend::app

@@ -1,47 +1,65 @@
 #pragma once
 
 #include "app/bench/benchplan.h"
-#include "app/bench/hands.h"
-#include "app/bench/picture.h"
-#include "app/parts/actview.h"
+#include "app/bench/cardfield.h"
+#include "app/bench/flash.h"
+#include "app/bench/panel.h"
+#include "app/bench/pedal.h"
+#include "app/bench/steadyorder.h"
+#include "app/bench/told.h"
 
+#include <QTimer>
 #include <QWidget>
-
 #include <optional>
 
 namespace mend::app {
 
 /// The Bench: what is in hand now, what to do, by when, and one button a card that says it is
-/// done. It draws what it is given and says what was tapped; it holds no rule.
+/// done. It draws what it is given and says what was told; it holds no rule.
 class BenchSpace : public QWidget, private Hands {
     Q_OBJECT
+
 public:
     explicit BenchSpace(parts::TapGate& gate, QWidget* parent = nullptr);
 
     void setLook(const parts::Look& look);
     void setManner(const service::Manner& manner);
+    void setDetails(const Details* details) { m_panel->setDetails(details); }
     void setBoard(const bench::Board& board, const Extras& extras);
     /// The clock moved on; the board is the same.
     void setNow(Instant now);
     /// True where something shown changes every second, so that the one tick knows its next edge.
     bool showsSeconds() const;
-    /// The plan of the whole window, of which this is the larger part.
+    /// How the whole window shares out its room; this is the larger part of it.
     void setPlan(const BenchPlan& plan);
+    void hideOwners(bool hidden);
+    /// No touch is taken for 20 s.
+    void wipeGlass();
+    /// Asks which living mix was used, where there is not exactly one.
+    void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes);
 
+    /// Everything that is told here comes out of this.
+    Told& told() { return m_told; }
+    Pedal& pedal() { return *m_pedal; }
     const Picture& picture() const { return m_picture; }
+    PieceId blockPiece() const { return m_blockPiece; }
+
     parts::ActView& top() { return *m_top; }
     parts::ActView& band() { return *m_band; }
     parts::ActView& block() { return *m_block; }
-    parts::ActView& cards() { return *m_cards; }
+    CardField& cards() { return *m_cards; }
+    Panel& panel() { return *m_panel; }
 
 Q_SIGNALS:
-    void acted(mend::PieceId piece, const mend::bench::CardAct& act, std::optional<mend::Instant> told);
-    void mixStarted(const QString& material);
-    void undone(mend::EventId event);
+    void addPieceWanted();
+    /// The panel lies over the block: the most urgent thing has to be shown elsewhere.
+    void blockCovered(bool covered);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
 private:
     void act(PieceId piece, const bench::CardAct& act) override;
@@ -54,23 +72,40 @@ private:
     void openPeople() override;
     void openSound() override;
     void allMixes() override;
+    void allPlaces() override;
     void step(int cards) override;
 
-    void arrange();
-    void compose();
-    void composeCards();
-    const bench::Card* blockCard() const;
+    void arrange(bool keep);
+    void arrangePanel(int top);
+    void compose(bool inSight);
+    void composeWipe();
+    void settle();
+    void flash();
+    void aimFlash();
+    void moveOnByKey(parts::ActView* from, int dx, int dy);
+    void pedalPressed(PieceId piece, bool isLong);
+    PieceId wantedBlock() const;
     bool mirrored() const { return layoutDirection() == Qt::RightToLeft; }
 
     parts::TapGate& m_gate;
+    Told m_told;
     Picture m_picture;
     BenchPlan m_plan;
+    SteadyOrder m_order;
+    PieceId m_blockPiece;
+    int m_blockHigh = 0;
+    std::size_t m_single = 0;
+    Flash m_flash;
+    QTimer m_flashTimer;
+    QTimer m_settleTimer;
     parts::ActView* m_top;
     parts::ActView* m_band;
     parts::ActView* m_block;
-    parts::ActView* m_cards;
-    int m_scroll = 0;
-    int m_contentHigh = 0;
+    CardField* m_cards;
+    Panel* m_panel;
+    parts::ActView* m_wipe;
+    Pedal* m_pedal;
+    bool m_covered = false;
 };
 
 } // namespace mend::app

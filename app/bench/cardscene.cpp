@@ -34,7 +34,19 @@ struct Frame {
     int other;
 };
 
-bool actsBelow(const bench::Card& card) { return card.acts.size() > 1; }
+/// Acts that a person chooses between stand side by side in one size.
+bool areEqual(const bench::Card& card)
+{
+    return card.standing == Standing::Past ||
+           std::ranges::any_of(card.acts, [](const bench::CardAct& act) { return act.kind == bench::ActKind::NotYet; });
+}
+
+/// Where the acts of a card stand: in a row under its words, or in a column at its side with
+/// the second act beside "More".
+bool actsBelow(const bench::Card& card, bool large)
+{
+    return large ? card.standing == Standing::Past : card.acts.size() > 2 || (card.acts.size() > 1 && areEqual(card));
+}
 
 int rowHeight(const parts::Look& look, Role role)
 {
@@ -100,18 +112,29 @@ private:
     {
         const QRect inner =
             QRect(QPoint(), m_place.size).adjusted(m_frame.pad, m_frame.pad, -m_frame.pad, -m_frame.pad);
-        if (actsBelow(m_card)) {
+        if (actsBelow(m_card, m_place.large)) {
             const int height = m_frame.act;
             m_actArea = QRect(inner.left(), inner.bottom() + 1 - height, inner.width(), height);
             m_text = inner.adjusted(0, 0, 0, -(height + m_scribe.px(6)));
             return;
         }
-        const int wanted = m_place.large ? m_scribe.px(232) : m_scribe.px(128);
-        const int width = std::max(m_frame.act, std::min(wanted, inner.width() * 3 / 10));
+        const int width = columnWidth(inner.width());
         const bool left = look().actionsLeft;
         m_actArea = QRect(left ? inner.left() : inner.right() + 1 - width, inner.top(), width, inner.height());
         const int beside = width + m_frame.gap + (m_place.large ? m_scribe.px(6) : 0);
         m_text = left ? inner.adjusted(beside, 0, 0, 0) : inner.adjusted(0, 0, -beside, 0);
+    }
+
+    int columnWidth(int room) const
+    {
+        const int extra = std::max(0, static_cast<int>(m_card.acts.size()) - 1);
+        if (m_place.large) {
+            const int wanted =
+                extra == 0 ? m_scribe.px(232) : extra * (m_scribe.px(112) + m_frame.gap) + m_scribe.px(92);
+            return std::max(extra * (m_frame.act + m_frame.gap) + m_frame.act, std::min(wanted, room * 45 / 100));
+        }
+        const int least = extra == 0 ? m_frame.act : m_frame.act + m_frame.gap + m_frame.other;
+        return std::max(least, std::min(m_scribe.px(extra == 0 ? 128 : 158), room * 3 / 10));
     }
 
     // The pot, where there is room for it; gives the left edge of the words.
@@ -199,10 +222,13 @@ private:
         const double height = m_scribe.px(m_place.large ? 40 : 28);
         const auto axis = parts::axisOf(m_card, m_picture.now, left, m_text.width() - 2.0);
         const double room = m_text.bottom() + 1 - m_below;
+        if (room < height) {
+            return; // a card that keeps its place while it has more to say than before
+        }
         const double reasonsHigh = rows(m_place.large ? Role::BlockText : Role::Reason);
         const double slack = std::max(0.0, room - height - reasonsHigh * (m_place.large ? 1 : 2));
         const double middle = m_below + slack * 0.4 + height / 2.0;
-        parts::drawSeam(m_scribe, m_card.seam, axis, middle, breadth, ink, true);
+        parts::drawSeam(m_scribe, m_card.seam, axis, middle, breadth, ink, parts::SeamDetail::Card);
         m_below = middle + height / 2.0;
     }
 
@@ -253,7 +279,7 @@ private:
         button.hit.act = [hands = &m_hands, piece = m_card.piece, act] { hands->act(piece, act); };
         button.role = m_place.large ? Role::BlockAct : Role::CardAct;
         const bool barred = act.kind == bench::ActKind::AskHazard;
-        const bool equal = m_card.standing == Standing::Past || act.kind == bench::ActKind::NotYet;
+        const bool equal = areEqual(m_card) && act.kind != bench::ActKind::HandsOnIt;
         button.weight = m_dark           ? (first || equal ? Weight::OnBlock : Weight::OnBlockPlain)
                         : barred         ? Weight::Barred
                         : first || equal ? Weight::Strong
@@ -281,7 +307,7 @@ private:
         return button;
     }
 
-    void acts() { actsBelow(m_card) ? actsInRow() : actsInColumn(); }
+    void acts() { actsBelow(m_card, m_place.large) ? actsInRow() : actsInColumn(); }
 
     void actsInRow()
     {
@@ -302,19 +328,28 @@ private:
 
     void actsInColumn()
     {
-        QRect more = m_actArea;
-        if (!m_card.acts.empty()) {
-            const int lower = std::max(m_frame.other, m_place.large ? m_scribe.px(50) : 0);
-            more.setTop(m_actArea.bottom() + 1 - lower);
+        QRect lower = m_actArea;
+        const int extra = static_cast<int>(m_card.acts.size()) - 1;
+        const int least = extra > 0 ? m_frame.act : std::max(m_frame.other, m_place.large ? m_scribe.px(50) : 0);
+        lower.setTop(m_actArea.bottom() + 1 - least);
+        if (extra >= 0) {
             Scribe::Button button = actButton(m_card.acts.front(), true);
             button.hit.rect =
-                QRect(m_actArea.left(), m_actArea.top(), m_actArea.width(), m_actArea.height() - lower - m_frame.gap);
+                QRect(m_actArea.left(), m_actArea.top(), m_actArea.width(), m_actArea.height() - least - m_frame.gap);
             m_scribe.button(button);
-        } else {
-            more.setTop(m_actArea.bottom() + 1 - std::max(m_frame.other, m_scribe.px(50)));
+        }
+        const int moreWide =
+            extra > 0 ? std::max(m_frame.other, m_place.large ? m_frame.act : m_scribe.px(54)) : lower.width();
+        const int wide = extra > 0 ? (lower.width() - moreWide - m_frame.gap * extra) / extra : 0;
+        int left = lower.left();
+        for (int i = 1; i <= extra; ++i) {
+            Scribe::Button button = actButton(m_card.acts[static_cast<std::size_t>(i)], false);
+            button.hit.rect = QRect(left, lower.top(), wide, lower.height());
+            m_scribe.button(button);
+            left += wide + m_frame.gap;
         }
         Scribe::Button button = moreButton();
-        button.hit.rect = more;
+        button.hit.rect = QRect(left, lower.top(), lower.right() + 1 - left, lower.height());
         m_scribe.button(button);
     }
 
@@ -348,25 +383,25 @@ QString actKey(PieceId piece, const bench::CardAct& act)
 QString moreKey(PieceId piece) { return QStringLiteral("piece/%1/more").arg(piece.value()); }
 QString cardKey(PieceId piece) { return QStringLiteral("piece/%1").arg(piece.value()); }
 
-int cardHeight(const bench::Card& card, const parts::Look& look, int)
+namespace {
+
+int heightOf(const bench::Card& card, const parts::Look& look, bool large)
 {
-    const Frame frame(look, false);
-    const int words = headHeight(look) + look.measure.px(30) + 2 * rowHeight(look, Role::Reason);
-    if (actsBelow(card)) {
-        return 2 * frame.pad + words - rowHeight(look, Role::Reason) + look.measure.px(6) + frame.act;
+    const Frame frame(look, large);
+    const int reason = rowHeight(look, large ? Role::BlockText : Role::Reason);
+    const int words =
+        large ? look.measure.px(74 + 40) + 2 * reason : headHeight(look) + look.measure.px(30) + 2 * reason;
+    if (actsBelow(card, large)) {
+        return 2 * frame.pad + words - (large ? 0 : reason) + look.measure.px(6) + frame.act;
     }
-    return 2 * frame.pad + std::max(words, frame.act + frame.gap + frame.other);
+    const int lower = card.acts.size() > 1 ? frame.act : std::max(frame.other, large ? look.measure.px(50) : 0);
+    return 2 * frame.pad + std::max(words, frame.act + frame.gap + lower);
 }
 
-int blockHeight(const bench::Card& card, const parts::Look& look, int)
-{
-    const Frame frame(look, true);
-    const int words = look.measure.px(74 + 40) + 2 * rowHeight(look, Role::BlockText);
-    if (actsBelow(card)) {
-        return 2 * frame.pad + words + look.measure.px(6) + frame.act;
-    }
-    return 2 * frame.pad + std::max(words, frame.act + frame.gap + std::max(frame.other, look.measure.px(50)));
-}
+} // namespace
+
+int cardHeight(const bench::Card& card, const parts::Look& look) { return heightOf(card, look, false); }
+int blockHeight(const bench::Card& card, const parts::Look& look) { return heightOf(card, look, true); }
 
 parts::Scene cardScene(const bench::Card& card, const Picture& picture, const CardPlace& place, bool mirrored,
                        Hands& hands)

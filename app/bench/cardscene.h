@@ -15,9 +15,12 @@ struct CardPlace {
 };
 
 /// The least height a card needs: its acts decide it.
-int cardHeight(const bench::Card& card, const parts::Look& look, int width);
+int cardHeight(const bench::Card& card, const parts::Look& look);
 /// The least height of the large block.
-int blockHeight(const bench::Card& card, const parts::Look& look, int width);
+int blockHeight(const bench::Card& card, const parts::Look& look);
+
+/// What a card looks like, short: two equal ones need not be drawn anew. `width` is that of the card.
+QString cardSignature(const bench::Card& card, const CardFace& face, Instant now, int width);
 
 /// Draws one card and says what can be hit on it.
 parts::Scene cardScene(const bench::Card& card, const Picture& picture, const CardPlace& place, bool mirrored,

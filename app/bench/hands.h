@@ -20,6 +20,7 @@ public:
     virtual void openPeople() = 0;
     virtual void openSound() = 0;
     virtual void allMixes() = 0;
+    virtual void allPlaces() = 0;
     virtual void step(int cards) = 0; ///< one card at a time: the one before or after
 };
 

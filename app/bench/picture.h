@@ -59,6 +59,7 @@ struct Flashing {
 /// A fact just told that can still be taken back by one tap.
 struct UndoOffer {
     PieceId piece; ///< unset: it belongs to no card (a mix, a reading)
+    QString spot;  ///< where it then stands: "mixnow/filler", "place/2"
     EventId event;
     QString told; ///< "Wiped back"
     Instant until;
@@ -89,6 +90,8 @@ struct Picture {
     bool hideOwners = false;
 
     const bench::Card* card(PieceId piece) const;
+    /// The offer that stands at a spot which is no card, if one is left.
+    const UndoOffer* undoAt(const QString& spot) const;
 };
 
 } // namespace mend::app

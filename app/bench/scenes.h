@@ -16,4 +16,7 @@ int topHeight(const parts::Look& look);
 parts::Scene bandScene(const Picture& picture, QSize size, int rows, bool mirrored, Hands& hands);
 int bandHeight(const Picture& picture, int rows);
 
+/// Said over everything while the glass may be wiped.
+parts::Scene wipeScene(const parts::Look& look, QSize size, qint64 millisecondsLeft, bool mirrored);
+
 } // namespace mend::app

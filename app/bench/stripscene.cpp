@@ -56,8 +56,7 @@ Ruler rulerFor(const std::vector<const bench::Card*>& cards, Instant now)
         }
     }
     std::ranges::sort(ends);
-    const Span wanted =
-        ends.empty() ? Span(hours{3}) : ends[ends.size() * 3 / 4 < ends.size() ? ends.size() * 3 / 4 : ends.size() - 1];
+    const Span wanted = ends.empty() ? Span(hours{3}) : ends[ends.size() * 3 / 4];
     for (const Ruler each : {Ruler{hours{3}, minutes{30}}, Ruler{hours{6}, hours{1}}, Ruler{hours{12}, hours{2}}}) {
         if (wanted <= each.shown) {
             return each;
@@ -120,6 +119,13 @@ private:
     {
         Hit hit;
         hit.key = QStringLiteral("mixnow/") + kind.material;
+        if (const UndoOffer* offer = m_picture.undoAt(hit.key)) {
+            hit.key = QStringLiteral("undo/%1").arg(offer->event.value());
+            hit.name = stripWords("Undo: %1").arg(offer->told);
+            hit.act = [hands = &m_hands, event = offer->event] { hands->undo(event); };
+            tile(rect, std::move(hit), offer->told, stripWords("Undo"));
+            return;
+        }
         hit.name = stripWords("Mixing now: %1").arg(kind.tile);
         hit.more = kind.batch.isEmpty() ? kind.advice : stripWords("batch %1. %2").arg(kind.batch, kind.advice);
         hit.act = [hands = &m_hands, material = kind.material] { hands->mixNow(material); };
@@ -172,14 +178,14 @@ private:
             m_scribe.px(rowUnits) * 1.5,
             std::max<double>(m_scribe.px(rowUnits), (m_size.height() - top) / std::max<double>(1, cards.size())));
         const double bottom = top + row * static_cast<double>(cards.size());
-        hours_(axis, ruler, bottom);
+        hourLines(axis, ruler, bottom);
         double y = top;
         for (const auto* card : cards) {
             const bool due = card->standing == bench::Standing::DoNow;
             m_scribe.text({0.0, y, names - m_scribe.px(10), row}, service::text(card->benchName),
                           {due ? Role::ReasonBold : Role::Reason, t.ink, t.ground});
             parts::SeamInk ink{due ? t.ink : t.gold, t.hair, t.ink, t.ground};
-            parts::drawSeam(m_scribe, withoutTick(card->seam), axis, y + row / 2.0, m_scribe.px(9), ink, false);
+            parts::drawSeam(m_scribe, card->seam, axis, y + row / 2.0, m_scribe.px(9), ink, parts::SeamDetail::Common);
             Hit hit;
             hit.key = QStringLiteral("strip/%1").arg(card->piece.value());
             hit.rect = QRect(0, int(y), wide, int(row));
@@ -193,13 +199,7 @@ private:
         m_scribe.line({axis.left, top - m_scribe.px(2)}, {axis.left, bottom}, t.ink, m_scribe.px(2), t.ground);
     }
 
-    static bench::Seam withoutTick(bench::Seam seam)
-    {
-        // On the common axis the taper alone says where the latest start is.
-        return seam;
-    }
-
-    void hours_(const parts::TimeAxis& axis, const Ruler& ruler, double bottom)
+    void hourLines(const parts::TimeAxis& axis, const Ruler& ruler, double bottom)
     {
         const auto& t = m_scribe.tokens();
         const double high = m_scribe.lineHeight(Role::Reason);

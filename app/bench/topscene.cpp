@@ -26,6 +26,11 @@ struct Pair {
 
 Pair placePair(const PlaceNow& place, const Picture& picture, Hands& hands)
 {
+    const QString key = QStringLiteral("place/%1").arg(place.place.value());
+    if (const UndoOffer* offer = picture.undoAt(key)) {
+        return {QStringLiteral("undo/%1").arg(offer->event.value()), topWords("Undo"), offer->told,
+                [&hands, event = offer->event] { hands.undo(event); }, false};
+    }
     QStringList strong;
     if (place.temperature) {
         strong << service::temperatureWords(*place.temperature, picture.manner);
@@ -43,9 +48,9 @@ Pair placePair(const PlaceNow& place, const Picture& picture, Hands& hands)
     } else {
         below << service::agoWords(picture.now - *place.readAt);
     }
-    return {QStringLiteral("place/%1").arg(place.place.value()),
-            strong.isEmpty() ? QStringLiteral("–") : strong.join(QLatin1Char(' ')), below.join(QStringLiteral(", ")),
-            [&hands, id = place.place] { hands.openPlace(id); }, place.stale || !place.readAt};
+    return {key, strong.isEmpty() ? QStringLiteral("–") : strong.join(QLatin1Char(' ')),
+            below.join(QStringLiteral(", ")), [&hands, id = place.place] { hands.openPlace(id); },
+            place.stale || !place.readAt};
 }
 
 Pair mixPair(const bench::MixCard& mix, const Picture& picture, Hands& hands)

@@ -1,5 +1,7 @@
 #include "app/parts/actview.h"
 
+#include "app/parts/actaccessible.h"
+
 #include <QAccessible>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -17,6 +19,7 @@ constexpr int dragFrom = 16; // pixels a finger may tremble before it drags
 
 ActView::ActView(TapGate& gate, QWidget* parent) : QWidget(parent), m_gate(gate)
 {
+    installActAccessibility();
     setAttribute(Qt::WA_AcceptTouchEvents);
     setAttribute(Qt::WA_OpaquePaintEvent, false);
     setFocusPolicy(Qt::StrongFocus);
@@ -54,6 +57,26 @@ void ActView::repaint(const QRect& rect)
         m_repainted += static_cast<qint64>(seen.width()) * seen.height();
         update(seen);
     }
+}
+
+void ActView::setFlash(const QRect& around, const QColor& ink, double pen, double radius)
+{
+    if (around == m_flashAround && ink == m_flashInk) {
+        return;
+    }
+    const auto edges = [this, pen](const QRect& frame) {
+        const int broad = static_cast<int>(std::ceil(pen)) + 2;
+        repaint(QRect(frame.left(), frame.top(), frame.width(), broad));
+        repaint(QRect(frame.left(), frame.bottom() - broad, frame.width(), broad + 2));
+        repaint(QRect(frame.left(), frame.top(), broad, frame.height()));
+        repaint(QRect(frame.right() - broad, frame.top(), broad + 2, frame.height()));
+    };
+    edges(m_flashAround);
+    m_flashAround = around;
+    m_flashInk = ink;
+    m_flashPen = pen;
+    m_flashRadius = radius;
+    edges(m_flashAround);
 }
 
 qint64 ActView::takeRepainted() { return std::exchange(m_repainted, 0); }
@@ -287,6 +310,12 @@ void ActView::paintEvent(QPaintEvent* event)
             }
         }
         painter.restore();
+    }
+    if (m_flashInk.isValid() && !m_flashAround.isEmpty()) {
+        painter.setPen(QPen(m_flashInk, m_flashPen));
+        painter.setBrush(Qt::NoBrush);
+        const double in = m_flashPen / 2.0;
+        painter.drawRoundedRect(QRectF(m_flashAround).adjusted(in, in, -in, -in), m_flashRadius, m_flashRadius);
     }
     const Hit* pressedHit = m_press && m_press->inside && !m_press->key.isEmpty() ? hit(m_press->key) : nullptr;
     if (pressedHit) {

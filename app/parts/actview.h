@@ -45,6 +45,8 @@ public:
     QSize sizeHint() const override { return m_hint; }
     void setSizeHint(QSize hint);
 
+    /// A frame over everything that comes and goes, in this ink; invalid: none.
+    void setFlash(const QRect& around, const QColor& ink, double pen, double radius);
     /// How many pixels were asked to be painted again since the last question, for the tests.
     qint64 takeRepainted();
 
@@ -63,6 +65,8 @@ protected:
     void focusInEvent(QFocusEvent* event) override;
     void focusOutEvent(QFocusEvent* event) override;
     bool focusNextPrevChild(bool next) override;
+    /// The keys have led to another spot.
+    virtual void focusMoved(const QString&) {}
 
 private:
     struct Press {
@@ -90,6 +94,10 @@ private:
     QColor m_focusInk = Qt::black;
     double m_focusPen = 3.0;
     QColor m_ground;
+    QRect m_flashAround;
+    QColor m_flashInk;
+    double m_flashPen = 0.0;
+    double m_flashRadius = 0.0;
     QSize m_hint;
     qint64 m_repainted = 0;
 };

@@ -25,6 +25,7 @@ void ActView::setFocusKey(const QString& key)
 {
     repaintHit(m_focus);
     m_focus = key;
+    focusMoved(key);
     repaintHit(m_focus);
     if (hasFocus() && QAccessible::isActive()) {
         const auto at = std::ranges::find(m_hits, key, &Hit::key);

@@ -79,7 +79,7 @@ public:
         ring(end);
     }
 
-    void window()
+    void window(SeamDetail detail)
     {
         const double opens = m_seam.opens ? m_axis.x(*m_seam.opens) : m_axis.left;
         if (opens > m_axis.left) {
@@ -89,7 +89,7 @@ public:
         if (closes > m_axis.left) {
             body(opens, closes);
         }
-        if (m_seam.closes) {
+        if (m_seam.closes && (detail == SeamDetail::Card || m_seam.lost)) {
             dots(std::max(closes, m_axis.left));
         }
         if (m_seam.latestStart) {
@@ -208,17 +208,17 @@ SeamInk seamInk(const Tokens& tokens, bool onBlock)
 }
 
 void drawSeam(Scribe& scribe, const bench::Seam& seam, const TimeAxis& axis, double middle, double breadth,
-              const SeamInk& ink, bool withNow)
+              const SeamInk& ink, SeamDetail detail)
 {
     SeamPen pen(scribe, seam, axis, middle, breadth, ink);
     if (seam.stalled) {
         pen.stalled();
     } else if (seam.closes || seam.opens) {
-        pen.window();
+        pen.window(detail);
     } else if (seam.ends) {
         pen.wait();
     }
-    if (withNow) {
+    if (detail == SeamDetail::Card) {
         pen.now();
     }
 }

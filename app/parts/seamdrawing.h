@@ -29,10 +29,14 @@ struct SeamInk {
 };
 SeamInk seamInk(const Tokens& tokens, bool onBlock);
 
+/// On a card a seam has its now mark, and dots to the end of the line; on the common axis, where
+/// now is drawn once for all, dots only reach to where a window is lost.
+enum class SeamDetail { Card, Common };
+
 /// The sign for a window: hairline while waiting, swelling before it opens, full while open, an
 /// upright tick at the latest start, tapering from there to a point at the close, dots past it;
 /// a ring where a wait ends, with a thick stretch under it for its range; dotted where stalled.
 void drawSeam(Scribe& scribe, const bench::Seam& seam, const TimeAxis& axis, double middle, double breadth,
-              const SeamInk& ink, bool withNow);
+              const SeamInk& ink, SeamDetail detail);
 
 } // namespace mend::parts

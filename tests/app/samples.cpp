@@ -232,7 +232,7 @@ Extras richExtras()
     extras.sound.nextAlert = now() + minutes{1};
     extras.flashing = {{PieceId(1), bench::Urgency::A}};
     extras.pending = {PieceId(5)};
-    extras.undo = {{PieceId(3), EventId(77), QStringLiteral("Set 1 is on"), now() + seconds{8}}};
+    extras.undo = {{PieceId(3), {}, EventId(77), QStringLiteral("Set 1 is on"), now() + seconds{8}}};
     return extras;
 }
 

@@ -1,0 +1,240 @@
+#include "app/shell/mainwindow.h"
+
+#include <QCoreApplication>
+#include <QKeyEvent>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QResizeEvent>
+#include <QScreen>
+#include <algorithm>
+
+namespace mend::app {
+
+namespace {
+
+const QString& benchKey()
+{
+    static const QString key = QStringLiteral("bench");
+    return key;
+}
+
+bool isTyping(const QObject* focus)
+{
+    return qobject_cast<const QLineEdit*>(focus) || qobject_cast<const QPlainTextEdit*>(focus);
+}
+
+} // namespace
+
+MainWindow::MainWindow(parts::TapGate& gate, QWidget* parent)
+    : QWidget(parent), m_gate(gate), m_here(benchKey()), m_rail(new parts::ActView(gate, this)),
+      m_bannerView(new parts::ActView(gate, this)), m_stack(new QStackedWidget(this)), m_bench(new BenchSpace(gate)),
+      m_urgent(new parts::ActView(gate, this))
+{
+    setWindowTitle(tr("Mendbench"));
+    setAutoFillBackground(true);
+    setMinimumSize(640, 400);
+    m_rail->setAccessibleName(tr("Spaces"));
+    m_bannerView->setAccessibleName(tr("Notices"));
+    m_urgent->setAccessibleName(tr("Most urgent on the bench"));
+    m_words.push_back({benchKey(), tr("Bench")});
+    m_stack->addWidget(m_bench);
+    connect(m_bench, &BenchSpace::blockCovered, this, [this](bool covered) {
+        m_blockCovered = covered;
+        arrange();
+    });
+    qApp->installEventFilter(this);
+    applyLook();
+}
+
+void MainWindow::addSpace(const QString& key, const QString& word, QWidget* space)
+{
+    m_words.push_back({key, word});
+    m_stack->addWidget(space);
+    arrange();
+}
+
+void MainWindow::showSpace(const QString& key)
+{
+    const auto found = std::ranges::find(m_words, key, &RailWord::key);
+    if (found == m_words.end()) {
+        return;
+    }
+    m_here = key;
+    m_railOpen = false;
+    m_stack->setCurrentIndex(static_cast<int>(found - m_words.begin()));
+    arrange();
+    Q_EMIT spaceChanged(key);
+}
+
+void MainWindow::go(const QString& key)
+{
+    if (!key.isEmpty()) {
+        showSpace(key);
+        return;
+    }
+    m_railOpen = !m_railOpen;
+    arrange();
+}
+
+void MainWindow::setLookSettings(const LookSettings& settings)
+{
+    m_settings = settings;
+    applyLook();
+}
+
+void MainWindow::applyLook()
+{
+    const auto measure = m_settings.dpi ? parts::Measure(*m_settings.dpi, m_settings.scale)
+                                        : parts::Measure::ofScreen(screen(), m_settings.scale);
+    m_look = parts::lookOf(m_settings.theme, measure);
+    m_look.reduceMotion = m_settings.reduceMotion;
+    m_look.actionsLeft = m_settings.actionsLeft;
+    const auto& t = m_look.tokens();
+    QPalette colours = palette();
+    colours.setColor(QPalette::Window, t.ground);
+    colours.setColor(QPalette::WindowText, t.ink);
+    setPalette(colours);
+    for (auto* view : {m_rail, m_bannerView, m_urgent}) {
+        view->setFocusInk(view == m_urgent ? t.goldOnBlock : t.ink, m_look.measure.px(3));
+        view->setGround(view == m_urgent ? t.block : t.ground);
+    }
+    m_bench->setLook(m_look);
+    arrange();
+    Q_EMIT lookChanged();
+}
+
+void MainWindow::setBanners(std::vector<Banner> banners)
+{
+    if (banners != m_banners) {
+        m_banners = std::move(banners);
+        arrange();
+    }
+}
+
+void MainWindow::setBoard(const bench::Board& board, const Extras& extras)
+{
+    m_bench->setBoard(board, extras);
+    arrange();
+}
+
+void MainWindow::setNow(Instant now)
+{
+    m_bench->setNow(now);
+    composeUrgent();
+}
+
+void MainWindow::arrange()
+{
+    if (width() <= 0 || height() <= 0) {
+        return;
+    }
+    m_plan = planFor(size(), m_look, static_cast<int>(m_bench->picture().board.cards.size()));
+    const bool tooLow = height() < railHeight(m_look, m_words.size());
+    const bool asButton = (m_plan.railIsButton || tooLow) && !m_railOpen;
+    const bool mirrored = layoutDirection() == Qt::RightToLeft;
+    const int rail = railWidth(m_look, m_words, asButton);
+    const int kept = m_railOpen ? railWidth(m_look, m_words, true) : rail; // an opened rail lies over the space
+    m_rail->setGeometry(mirrored ? width() - rail : 0, 0, rail, height());
+    const int left = mirrored ? 0 : kept;
+    const int wide = width() - kept;
+    const int banners = static_cast<int>(m_banners.size()) * bannerHeight(m_look);
+    m_bannerView->setVisible(banners > 0);
+    m_bannerView->setGeometry(left, 0, wide, banners);
+    const bool strip = (m_here != benchKey() || m_blockCovered) && mostUrgent(m_bench->picture());
+    const int foot = strip ? urgentHeight(m_look) : 0;
+    m_urgent->setVisible(strip);
+    m_urgent->setGeometry(left, height() - foot, wide, foot);
+    m_stack->setGeometry(left, banners, wide, height() - banners - foot);
+    m_bench->setPlan(m_plan);
+    if (m_railOpen) {
+        m_rail->raise();
+    }
+    compose();
+}
+
+void MainWindow::compose()
+{
+    const bool mirrored = layoutDirection() == Qt::RightToLeft;
+    const bool asButton = (m_plan.railIsButton || height() < railHeight(m_look, m_words.size())) && !m_railOpen;
+    m_rail->setParts(
+        {{QPoint(),
+          std::make_shared<const parts::Scene>(railScene(m_look, m_rail->size(), mirrored, m_words, m_here, asButton,
+                                                         [this](const QString& key) { go(key); })),
+          {}}});
+    std::vector<parts::ActView::Part> shown;
+    int y = 0;
+    const int high = bannerHeight(m_look);
+    for (const Banner& banner : m_banners) {
+        shown.push_back({QPoint(0, y),
+                         std::make_shared<const parts::Scene>(
+                             bannerScene(m_look, QSize(m_bannerView->width(), high), mirrored, banner,
+                                         [this](const QString& key) { Q_EMIT bannerActed(key); })),
+                         {}});
+        y += high;
+    }
+    m_bannerView->setParts(std::move(shown));
+    composeUrgent();
+}
+
+void MainWindow::composeUrgent()
+{
+    const bench::Card* card = m_urgent->isVisibleTo(this) ? mostUrgent(m_bench->picture()) : nullptr;
+    if (!card) {
+        m_urgent->setParts({});
+        return;
+    }
+    m_urgent->setParts({{QPoint(),
+                         std::make_shared<const parts::Scene>(urgentScene(*card, m_bench->picture(), m_urgent->size(),
+                                                                          layoutDirection() == Qt::RightToLeft, *this)),
+                         {}}});
+}
+
+void MainWindow::act(PieceId piece, const bench::CardAct& act)
+{
+    if (act.kind == bench::ActKind::AskHazard) {
+        showSpace(benchKey());
+        m_bench->panel().openHazards(piece, act.stage);
+        return;
+    }
+    Q_EMIT m_bench->told().acted(piece, act, std::nullopt);
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    arrange();
+}
+
+void MainWindow::changeEvent(QEvent* event)
+{
+    if (event->type() == QEvent::LayoutDirectionChange || event->type() == QEvent::LanguageChange) {
+        arrange();
+    }
+    QWidget::changeEvent(event);
+}
+
+void MainWindow::showEvent(QShowEvent* event)
+{
+    QWidget::showEvent(event);
+    applyLook(); // only now is it certain which screen it is on
+}
+
+bool MainWindow::eventFilter(QObject* watched, QEvent* event)
+{
+    // The pedal works from every space and every view, but never while somebody is typing a letter.
+    if (event->type() == QEvent::KeyPress || event->type() == QEvent::KeyRelease) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        const bool letter = !key->text().isEmpty() && isTyping(watched);
+        const auto* widget = qobject_cast<QWidget*>(watched);
+        if (!letter && widget && widget->window() == this) {
+            const bool taken =
+                event->type() == QEvent::KeyPress ? m_bench->pedal().press(*key) : m_bench->pedal().release(*key);
+            if (taken) {
+                return true;
+            }
+        }
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+} // namespace mend::app
