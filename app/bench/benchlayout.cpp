@@ -65,11 +65,15 @@ void BenchSpace::arrangePanel(int top)
     const bool roomy = m_cards->height() >= m_picture.look.measure.px(leastPanel);
     const QRect cards = m_cards->geometry().adjusted(edge, edge, -edge, 0);
     m_panel->setGeometry(roomy ? cards : QRect(cards.left(), top, cards.width(), height() - top));
+    m_cards->setVisible(!m_panel->isOpen());
     if (m_panel->isOpen()) {
         m_panel->raise();
         m_panel->refresh();
     }
-    const bool covered = m_panel->isOpen() && !roomy && m_blockPiece.isSet();
+    const bool over = m_panel->isOpen() && !roomy;
+    m_band->setVisible(!over && m_band->height() > 0 && !m_plan.oneAtATime);
+    m_block->setVisible(!over && m_block->isVisibleTo(this));
+    const bool covered = over && m_blockPiece.isSet();
     if (covered != m_covered) {
         m_covered = covered;
         Q_EMIT blockCovered(covered);

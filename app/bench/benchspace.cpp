@@ -221,13 +221,13 @@ void BenchSpace::flash()
 {
     const auto& t = m_picture.look.tokens();
     const double pen = m_picture.look.measure.px(3);
-    const double radius = m_picture.look.measure.px(6);
+    const double radius = m_picture.look.measure.px(6) - pen / 2.0;
     const bool lit = m_flash.isLit(m_gate.now());
     const auto& flashing = m_picture.extras.flashing;
     // One border at a time: the block's, else that of the first card that calls.
-    const bool onBlock = m_blockPiece.isSet() && std::ranges::any_of(flashing, [this](const Flashing& each) {
-                             return each.piece == m_blockPiece;
-                         });
+    const bool onBlock =
+        m_blockPiece.isSet() && !m_plan.oneAtATime &&
+        std::ranges::any_of(flashing, [this](const Flashing& each) { return each.piece == m_blockPiece; });
     m_block->setFlash(onBlock ? m_block->rect() : QRect(), lit ? t.goldOnBlock : QColor(), pen, radius);
     const QRect card = onBlock || flashing.empty() ? QRect() : m_cards->placeOf(flashing.front().piece);
     m_cards->setFlash(card, lit && !card.isEmpty() ? t.gold : QColor(), pen, radius);

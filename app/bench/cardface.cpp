@@ -16,7 +16,7 @@ CardFace faceOf(const bench::Card& card, const Picture& picture)
 {
     using namespace mend::service;
     CardFace face;
-    face.act = text(card.act);
+    face.act = cardActWords(card);
     face.repetition = repetitionWords(card);
     face.name = joined({isolated(text(card.benchName)), numberWords(card.number)});
     const QString owner = picture.hideOwners ? QString() : isolated(text(card.ownerName));
@@ -27,6 +27,9 @@ CardFace faceOf(const bench::Card& card, const Picture& picture)
         if (!words.isEmpty()) {
             face.lines.push_back({words, reasonIsGrave(reason)});
         }
+    }
+    if (!card.seam.closes && !card.seam.opens && !card.seam.ends && !card.seam.stalled && face.lines.empty()) {
+        face.lines.push_back({standingWords(card.standing), false});
     }
     face.window = joined(windowWords(card, picture.now, picture.manner));
     if (picture.extras.pending.contains(card.piece)) {

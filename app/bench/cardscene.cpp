@@ -133,7 +133,8 @@ private:
                 extra == 0 ? m_scribe.px(232) : extra * (m_scribe.px(112) + m_frame.gap) + m_scribe.px(92);
             return std::max(extra * (m_frame.act + m_frame.gap) + m_frame.act, std::min(wanted, room * 45 / 100));
         }
-        const int least = extra == 0 ? m_frame.act : m_frame.act + m_frame.gap + m_frame.other;
+        const int more = std::max(m_frame.other, m_scribe.px(54));
+        const int least = extra == 0 ? m_frame.act : m_frame.act + m_frame.gap + more;
         return std::max(least, std::min(m_scribe.px(extra == 0 ? 128 : 158), room * 3 / 10));
     }
 
@@ -168,11 +169,19 @@ private:
         m_scribe.text({right - digits, top + digitsHigh - m_scribe.px(5), digits, double(rows(Role::Reason))},
                       m_face.count.below, {Role::Reason, m_ink2, m_ground}, Qt::AlignRight);
         const double wide = right - digits - m_scribe.px(12) - left;
-        title(left, top, wide, Role::CardVerb);
-        const double second = top + rows(Role::CardVerb);
-        m_scribe.text({left, second, wide, double(rows(Role::Reason))}, m_face.name, {Role::Reason, m_ink2, m_ground});
-        m_scribe.text({left, second + rows(Role::Reason), wide, double(rows(Role::Reason))}, m_face.whose,
-                      {Role::Reason, m_ink2, m_ground});
+        const double row = rows(Role::Reason);
+        if (m_scribe.width(m_face.act, Role::CardVerb) <= wide) {
+            title(left, top, wide, Role::CardVerb);
+            const double second = top + rows(Role::CardVerb);
+            m_scribe.text({left, second, wide, row}, m_face.name, {Role::Reason, m_ink2, m_ground});
+            m_scribe.text({left, second + row, wide, row}, m_face.whose, {Role::Reason, m_ink2, m_ground});
+        } else {
+            // What to do must be whole; whose it is may be shortened.
+            const double verb = m_scribe.lines({left, top, wide, 2.0 * rows(Role::BodyBold)}, m_face.act,
+                                               {Role::BodyBold, m_ink, m_ground}, 2);
+            m_scribe.text({left, top + verb, wide, row}, service::joined({m_face.name, m_face.whose}),
+                          {Role::Reason, m_ink2, m_ground});
+        }
         m_below = top + headHeight(look()) + m_scribe.px(4);
     }
 

@@ -26,7 +26,6 @@ public:
     PanelDrawn draw(const std::function<void()>& close)
     {
         head(close);
-        figure();
         paragraphs();
         words();
         if (m_page.pad) {
@@ -53,8 +52,14 @@ private:
         m_scribe.text({0.0, 0.0, double(m_width - wide - m_gap), double(high)}, m_page.title,
                       {Role::CardVerb, tokens().ink, tokens().ground});
         readOut(m_page.title, QRect(0, 0, m_width - wide - m_gap, high));
+        if (!m_page.figure.isEmpty()) {
+            const double title = m_scribe.width(m_page.title, Role::CardVerb) + m_scribe.px(24);
+            const QRectF rect(title, 0.0, m_width - wide - m_gap - title, high);
+            m_scribe.text(rect, m_page.figure, {Role::BlockAct, tokens().ink, tokens().ground});
+            readOut(m_page.figure, rect.toRect());
+        }
         m_scribe.button(back);
-        m_y = high + m_scribe.px(10);
+        m_y = high + m_gap;
     }
 
     void readOut(const QString& words, const QRect& rect)
@@ -65,18 +70,6 @@ private:
         hit.name = words;
         hit.kind = HitKind::Words;
         m_scribe.hit(hit);
-    }
-
-    void figure()
-    {
-        if (m_page.figure.isEmpty()) {
-            return;
-        }
-        const double high = m_scribe.lineHeight(Role::BlockVerb);
-        m_scribe.text({0.0, double(m_y), double(m_width), high}, m_page.figure,
-                      {Role::BlockVerb, tokens().ink, tokens().ground});
-        readOut(m_page.figure, QRect(0, m_y, m_width, int(high)));
-        m_y += int(high) + m_scribe.px(6);
     }
 
     void paragraphs()
@@ -121,7 +114,12 @@ private:
             key.hit.rect = QRect(i % 6 * (wide + m_gap), m_y + i / 6 * (side + m_gap), wide, side);
             m_scribe.button(key);
         }
-        m_y += 2 * (side + m_gap);
+        const int padWide = 6 * (wide + m_gap);
+        if (m_width - padWide >= m_scribe.px(190)) {
+            m_beside = padWide; // the answers stand at the side of the digits
+        } else {
+            m_y += 2 * (side + m_gap);
+        }
     }
 
     void choices()
@@ -131,11 +129,12 @@ private:
         if (count == 0) {
             return;
         }
-        const int most = std::clamp((m_width + m_gap) / (m_scribe.px(190) + m_gap), 1, 5);
+        const int room = m_width - m_beside;
+        const int most = m_beside > 0 ? 1 : std::clamp((room + m_gap) / (m_scribe.px(190) + m_gap), 1, 5);
         // Rows as even as can be: five answers stand as three and two, not as four and one.
         const int rows = (count + most - 1) / most;
         const int columns = (count + rows - 1) / rows;
-        const int wide = std::min((m_width - m_gap * (columns - 1)) / columns, m_scribe.px(340));
+        const int wide = std::min((room - m_gap * (columns - 1)) / columns, m_scribe.px(340));
         for (int i = 0; i < count; ++i) {
             const auto& choice = m_page.choices[static_cast<std::size_t>(i)];
             Scribe::Button button;
@@ -148,10 +147,11 @@ private:
                 choice.below.isEmpty() ? choice.label : choice.label + QStringLiteral(", ") + choice.below;
             button.hit.kind = HitKind::BenchAct;
             button.hit.act = choice.act;
-            button.hit.rect = QRect(i % columns * (wide + m_gap), m_y + i / columns * (side + m_gap), wide, side);
+            button.hit.rect =
+                QRect(m_beside + i % columns * (wide + m_gap), m_y + i / columns * (side + m_gap), wide, side);
             m_scribe.button(button);
         }
-        m_y += rows * (side + m_gap);
+        m_y += std::max(rows, m_beside > 0 ? 2 : 0) * (side + m_gap);
     }
 
     const PanelPage& m_page;
@@ -159,6 +159,7 @@ private:
     int m_width;
     int m_gap;
     int m_y = 0;
+    int m_beside = 0;
     int m_readOut = 0;
     QRect m_words;
 };

@@ -39,7 +39,7 @@ PanelPage Panel::morePage(PieceId piece)
         page.title = tr("This piece is not on the bench any more");
         return page;
     }
-    page.title = titleFor(piece, service::text(card->act));
+    page.title = titleFor(piece, service::cardActWords(*card));
     const auto choice = [&page](const char* key, const QString& label, std::function<void()> act) {
         page.choices.push_back({QStringLiteral("more/") + QLatin1String(key), label, {}, std::move(act), false});
     };

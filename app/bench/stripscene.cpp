@@ -211,12 +211,14 @@ private:
                                          1000LL);
         const auto local = m_picture.now + offset;
         Instant at = Instant(local.time_since_epoch() / ruler.step * ruler.step + ruler.step) - offset;
+        double free = axis.left + nowWide + m_scribe.px(10);
         for (; axis.x(at) < axis.right(); at += ruler.step) {
             const double x = axis.x(at);
             m_scribe.line({x, high}, {x, bottom}, t.edge, 1.2, t.ground, Qt::SolidLine, false);
             const QString words = service::timeOfDay(at, m_picture.manner);
             const double half = m_scribe.width(words, Role::Reason) / 2.0;
-            if (x - half > axis.left + nowWide + m_scribe.px(8) && x + half <= axis.right()) {
+            if (x - half > free && x + half <= axis.right()) {
+                free = x + half + m_scribe.px(10);
                 m_scribe.text({x - half, 0.0, half * 2.0, high}, words, {Role::Reason, t.ink2, t.ground},
                               Qt::AlignHCenter);
             }

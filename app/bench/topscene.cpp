@@ -42,7 +42,7 @@ Pair placePair(const PlaceNow& place, const Picture& picture, Hands& hands)
     if (!place.readAt) {
         below << topWords("no reading");
     } else if (place.stale) {
-        below << topWords("read %1: too old").arg(service::agoWords(picture.now - *place.readAt));
+        below << topWords("reading too old");
     } else if (place.slots > 0) {
         below << topWords("%1 of %2 slots").arg(place.taken).arg(place.slots);
     } else {
@@ -155,13 +155,13 @@ private:
         m_scribe.hit(hit);
         const Pair person = personPair();
         const double wide = pairWidth(person);
-        right -= m_scribe.px(30) + wide;
+        right -= m_scribe.px(24) + wide;
         pairAt(right, wide, person, Qt::AlignRight);
         const Pair sound{QStringLiteral("sound"), soundWords(m_picture.extras.sound, m_picture), nextAlert(),
                          [hands = &m_hands] { hands->openSound(); },
                          m_picture.extras.sound.state != SoundNow::State::On};
         const double soundWide = pairWidth(sound);
-        right -= m_scribe.px(26) + soundWide;
+        right -= m_scribe.px(24) + soundWide;
         pairAt(right, soundWide, sound, Qt::AlignRight);
         return right;
     }
@@ -190,31 +190,56 @@ private:
                     : topWords("none ahead");
     }
 
-    // Places first, then mixes, as many as stand whole; a button leads to the rest.
+    // Places, then mixes, as many as stand whole; the last spot leads to the rest.
     void left(double until)
     {
-        std::vector<Pair> pairs;
+        std::vector<Pair> mixes;
         for (const auto& mix : m_picture.board.mixes) {
-            pairs.push_back(mixPair(mix, m_picture, m_hands));
+            mixes.push_back(mixPair(mix, m_picture, m_hands));
         }
+        std::vector<Pair> places;
         for (const auto& place : m_picture.extras.places) {
-            pairs.push_back(placePair(place, m_picture, m_hands));
+            places.push_back(placePair(place, m_picture, m_hands));
         }
-        // A running mix is dearer than a reading: it keeps its room, but stands after the places.
-        std::vector<std::size_t> kept;
-        double used = 0.0;
-        const double gap = m_scribe.px(30);
-        for (std::size_t i = 0; i < pairs.size(); ++i) {
-            const double more = pairWidth(pairs[i]) + (kept.empty() ? 0.0 : gap);
-            if (used + more <= until) {
-                kept.push_back(i);
-                used += more;
+        // A running mix and a reading that has grown too old keep their room before the others.
+        std::vector<const Pair*> wanted;
+        for (const Pair& mix : mixes) {
+            wanted.push_back(&mix);
+        }
+        for (const bool grave : {true, false}) {
+            for (const Pair& place : places) {
+                if (place.grave == grave) {
+                    wanted.push_back(&place);
+                }
             }
         }
-        std::ranges::stable_sort(kept, {}, [&](std::size_t i) { return i < m_picture.board.mixes.size(); });
+        const double gap = m_scribe.px(24);
+        const Pair rest{QStringLiteral("places"), topWords("more"), topWords("all places"),
+                        [hands = &m_hands] { hands->allPlaces(); }};
+        double all = 0.0;
+        for (const Pair* each : wanted) {
+            all += pairWidth(*each) + gap;
+        }
+        const bool whole = all - gap <= until;
+        double room = whole ? until + gap : until - pairWidth(rest);
+        std::vector<const Pair*> kept;
+        for (const Pair* each : wanted) {
+            const double wide = pairWidth(*each) + gap;
+            if (wide <= room) {
+                kept.push_back(each);
+                room -= wide;
+            }
+        }
         double left = 0.0;
-        for (const std::size_t i : kept) {
-            left += pairAt(left, until, pairs[i]) + gap;
+        for (const auto* group : {&places, &mixes}) {
+            for (const Pair& each : *group) {
+                if (std::ranges::find(kept, &each) != kept.end()) {
+                    left += pairAt(left, until, each) + gap;
+                }
+            }
+        }
+        if (!whole) {
+            pairAt(left, until, rest);
         }
     }
 

@@ -126,7 +126,7 @@ private:
         if (x < m_axis.left || x > m_axis.right()) {
             return;
         }
-        const double half = m_breadth / 2.0 + m_scribe.px(3);
+        const double half = m_breadth / 2.0 + m_scribe.px(4);
         m_scribe.line({x, m_middle - half}, {x, m_middle + half}, m_ink.mark, m_scribe.px(2), m_ink.ground);
     }
 
@@ -218,7 +218,8 @@ void drawSeam(Scribe& scribe, const bench::Seam& seam, const TimeAxis& axis, dou
     } else if (seam.ends) {
         pen.wait();
     }
-    if (detail == SeamDetail::Card) {
+    const bool empty = !seam.stalled && !seam.closes && !seam.opens && !seam.ends;
+    if (detail == SeamDetail::Card && !empty) {
         pen.now();
     }
 }

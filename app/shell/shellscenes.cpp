@@ -79,7 +79,7 @@ parts::Scene railScene(const parts::Look& look, QSize size, bool mirrored, const
     return scribe.take();
 }
 
-int bannerHeight(const parts::Look& look) { return look.measure.mm(parts::otherActMm) + look.measure.px(10); }
+int bannerHeight(const parts::Look& look) { return look.measure.mm(parts::otherActMm) + 2 * look.measure.px(5); }
 
 parts::Scene bannerScene(const parts::Look& look, QSize size, bool mirrored, const Banner& banner,
                          const std::function<void(const QString&)>& act)
@@ -116,7 +116,7 @@ parts::Scene bannerScene(const parts::Look& look, QSize size, bool mirrored, con
     return scribe.take();
 }
 
-int urgentHeight(const parts::Look& look) { return look.measure.mm(parts::benchActMm) + look.measure.px(20); }
+int urgentHeight(const parts::Look& look) { return look.measure.mm(parts::benchActMm) + 2 * look.measure.px(12); }
 
 const bench::Card* mostUrgent(const Picture& picture)
 {
@@ -135,7 +135,7 @@ parts::Scene urgentScene(const bench::Card& card, const Picture& picture, QSize 
     const double high = size.height();
     scribe.fill({0.0, 0.0, double(size.width()), high}, t.block);
     const int margin = scribe.px(24);
-    const int pad = scribe.px(10);
+    const int pad = scribe.px(12);
     double right = size.width() - margin;
     if (!card.acts.empty()) {
         const bench::CardAct& act = card.acts.front();

@@ -71,6 +71,9 @@ CountWords countWords(const bench::Card& card, Instant now, const Manner& manner
     if (card.counts == CountKind::StartBy) {
         return startBy(card, now, manner);
     }
+    if (card.standing == Standing::Ready) {
+        return {};
+    }
     if (!card.countTo || card.counts == CountKind::Nothing) {
         return {QStringLiteral("–"),
                 card.countTo ? phrase("not before %1").arg(clockTime(*card.countTo, now, manner)) : QString(), false};
@@ -133,6 +136,15 @@ QString actWords(const bench::CardAct& act)
         return phrase("Cut back");
     }
     return {};
+}
+
+QString cardActWords(const bench::Card& card)
+{
+    if (!card.act.empty()) {
+        return text(card.act);
+    }
+    return card.standing == Standing::Waiting ? phrase("Rest before it is handed over")
+                                              : phrase("Ready to be handed over");
 }
 
 QString repetitionWords(const bench::Card& card)
@@ -300,7 +312,7 @@ QStringList windowWords(const bench::Card& card, Instant now, const Manner& mann
 QString cardSentence(const bench::Card& card, const Names& names, Instant now, const Manner& manner)
 {
     const CountWords count = countWords(card, now, manner);
-    QStringList parts{text(card.act),       repetitionWords(card),    standingWords(card.standing),
+    QStringList parts{cardActWords(card),   repetitionWords(card),    standingWords(card.standing),
                       text(card.benchName), numberWords(card.number), text(card.ownerName),
                       text(card.placeName)};
     if (!count.below.isEmpty()) {

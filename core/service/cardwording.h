@@ -30,6 +30,8 @@ CountWords countWords(const bench::Card& card, Instant now, const Manner& manner
 
 /// The words on a button: those of the rule, else our own for its kind.
 QString actWords(const bench::CardAct& act);
+/// What has to be done with the piece next, verb first; a finished one has no stage and is said to be so.
+QString cardActWords(const bench::Card& card);
 /// "set 2 of 4", empty where a stage is done once.
 QString repetitionWords(const bench::Card& card);
 /// "waiting", "open", "past its close": said where a shape would otherwise stand alone.

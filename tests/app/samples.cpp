@@ -181,7 +181,7 @@ Card vase()
 
 Card saucer()
 {
-    Card card = cardOf(8, "2604330", "Willow saucer", "Ines Varga", "Shelf B", "Hand it over");
+    Card card = cardOf(8, "2604330", "Willow saucer", "Ines Varga", "Shelf B", "");
     card.standing = Standing::Ready;
     card.acts = {{ActKind::HandOver, card.stage, ""}};
     card.mended = 1.0;
@@ -243,6 +243,48 @@ bench::Board quietBoard()
     board.mixes.clear();
     board.windows.clear();
     board.freeUntil.reset();
+    return board;
+}
+
+bench::Board emptyBoard()
+{
+    bench::Board board;
+    board.at = now();
+    return board;
+}
+
+bench::Board handsBoard()
+{
+    bench::Board board = quietBoard();
+    Card counted = cardOf(20, "2605001", "Lidded jar", "Marte Osei", "Bench", "Place the second join");
+    counted.standing = Standing::UnderHands;
+    counted.counts = CountKind::Counted;
+    counted.countTo = now() + seconds{95};
+    counted.acts = {{ActKind::Finish, counted.stage, "Joined"}};
+    Card calling = heron();
+    calling.acts = {{ActKind::HandsOnIt, calling.stage, ""},
+                    {ActKind::Begin, calling.stage, "Pad is on"},
+                    {ActKind::Finish, calling.stage, "Wiped back"}};
+    Card begun = celadon();
+    begun.standing = Standing::UnderHands;
+    begun.countTo = begun.window->closes;
+    begun.acts = {{ActKind::Finish, begun.stage, "Powder is on"}};
+    Card free = cardOf(21, "2605002", "Tall water bottle", "Ana de la Fuente y Robles", "Shelf A, upper board",
+                       "Clean the break edges");
+    free.standing = Standing::Free;
+    free.acts = {{ActKind::Begin, free.stage, "Started cleaning"}, {ActKind::Finish, free.stage, "Edges are clean"}};
+    Card held = cardOf(22, "2605003", "Cracked platter", "Jun Hollis", "Shelf B",
+                       "Join the rim fragments dry, without adhesive");
+    held.standing = Standing::OnHold;
+    held.acts = {{ActKind::EndHold, held.stage, ""}};
+    held.reasons = {reasonOf(ReasonKind::Hold, "waiting for the owner")};
+    Card resting = cardOf(23, "2605004", "Moon jar", "Piet Aldous", "Shelf B", "");
+    resting.standing = Standing::Waiting;
+    resting.counts = CountKind::Ends;
+    resting.countTo = now() + hours{60};
+    resting.countToAtLatest = resting.countTo;
+    resting.seam.ends = resting.countTo;
+    board.cards = {calling, counted, begun, free, held, resting};
     return board;
 }
 

@@ -13,6 +13,10 @@ bench::Board richBoard();
 Extras richExtras();
 /// Nothing closes, nothing is open.
 bench::Board quietBoard();
+/// What the rich board lacks: begun, counted, on hold, free, two and three acts, long words.
+bench::Board handsBoard();
+/// No piece at all.
+bench::Board emptyBoard();
 /// `count` cards that all count seconds.
 bench::Board crowdedBoard(int count);
 /// `count` costly windows closing at once.
