@@ -188,6 +188,13 @@ std::vector<Customer> RecordRows::customers() const
     return readAll(m_database->prepare(selectCustomer + "ORDER BY id"), customerAt);
 }
 
+std::vector<Customer> RecordRows::ownersInHand() const
+{
+    return readAll(m_database->prepare(selectCustomer + "WHERE id IN (SELECT owner FROM piece WHERE id IN "
+                                                        "(SELECT piece FROM in_hand)) ORDER BY id"),
+                   customerAt);
+}
+
 std::vector<Place> RecordRows::places() const
 {
     return readAll(m_database->prepare(selectPlace + "ORDER BY id"), placeAt);

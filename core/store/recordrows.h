@@ -22,6 +22,7 @@ public:
     PersonId put(const record::Person& person);
 
     std::vector<record::Customer> customers() const;
+    std::vector<record::Customer> ownersInHand() const;
     std::vector<record::Place> places() const;
     std::vector<record::Person> people() const;
     std::vector<record::Piece> pieces() const;

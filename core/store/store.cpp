@@ -191,6 +191,11 @@ Result<std::vector<record::Customer>> Store::customers() const
     return guarded([&] { return RecordRows(m_database).customers(); });
 }
 
+Result<std::vector<record::Customer>> Store::ownersInHand() const
+{
+    return guarded([&] { return RecordRows(m_database).ownersInHand(); });
+}
+
 Result<std::vector<record::Piece>> Store::pieces() const
 {
     return guarded([&] { return RecordRows(m_database).pieces(); });

@@ -81,6 +81,8 @@ public:
     Result<PlaceId> put(const record::Place& place);
     Result<PersonId> put(const record::Person& person);
     Result<std::vector<record::Customer>> customers() const;
+    /// Whose pieces are in the house.
+    Result<std::vector<record::Customer>> ownersInHand() const;
     Result<std::vector<record::Piece>> pieces() const;
     Result<std::vector<record::Piece>> piecesInHand() const;
     Result<std::optional<record::Piece>> piece(PieceId id) const;

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "app/desk/answer.h"
+
+#include "core/base/clock.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace mend::desk {
+
+// What the console program can be asked. Each is a whole command: files in, an answer out.
+
+/// Whether a bench file is whole: structure, chain of events, seals of rows, pictures.
+Answer checkFile(const std::string& file);
+/// One consistent copy, also of a file that is in use.
+Answer backUp(const std::string& file, const std::string& to);
+/// Puts a bench file back from a copy; refuses where one stands already.
+Answer restore(const std::string& backup, const std::string& to);
+/// Every card with its window and alert, in the words of the screen, at `at` or now.
+Answer showBoard(const std::string& file, std::optional<Instant> at, const Clock& clock);
+/// Every fault of rule files, those that ship taken along for what they name.
+Answer checkRules(const std::vector<std::string>& files);
+/// Makes the demo bench at `file` (empty: its usual place) and says where it is.
+Answer makeDemo(const std::string& file, bool fresh, const Clock& clock);
+
+} // namespace mend::desk

@@ -1,0 +1,130 @@
+#include "core/service/demobench.h"
+
+#include "core/service/datafolder.h"
+
+#include <set>
+
+namespace mend::service {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr auto builtKey = "demo.builtAt";
+constexpr std::chrono::hours demoKeeps{4};
+
+/// When the demo in that file was built; empty where there is no file.
+Result<std::optional<Instant>> builtAt(const fs::path& file)
+{
+    std::error_code ignored;
+    if (!fs::exists(file, ignored)) {
+        return std::optional<Instant>{};
+    }
+    const auto opened = store::Store::open(file, store::OpenMode::ReadOnly);
+    if (!opened) {
+        return opened.fault();
+    }
+    const auto settings = opened.value()->settings();
+    if (!settings) {
+        return settings.fault();
+    }
+    const auto told = settings.value().find(builtKey);
+    const auto at = told == settings.value().end() ? std::nullopt : fromRfc3339(told->second);
+    if (!at) {
+        return Fault{FaultKind::Conflict, "not a demo bench"};
+    }
+    return at;
+}
+
+/// Several writes of which the first that fails is told.
+class Writes {
+public:
+    template <class T> void operator()(const Result<T>& result)
+    {
+        if (!result && !m_fault) {
+            m_fault = result.fault();
+        }
+    }
+    Outcome outcome() const { return m_fault ? Outcome(*m_fault) : Outcome(Done{}); }
+
+private:
+    std::optional<Fault> m_fault;
+};
+
+} // namespace
+
+fs::path demoFile() { return benchFolder() / "demo.mendbench"; }
+
+Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const fs::path& file)
+{
+    store::OpenOptions options;
+    options.mode = store::OpenMode::CreateIfMissing;
+    auto opened = store::Store::open(file, options);
+    if (!opened) {
+        return opened.fault();
+    }
+    store::Store& store = *opened.value();
+    Writes write;
+    for (const store::RuleText& text : revisionsOf(demo.events, book, {})) {
+        write(store.putRules(text));
+    }
+    for (const auto& person : demo.roster.people) {
+        write(store.put(person));
+    }
+    for (const auto& place : demo.roster.places) {
+        write(store.put(place));
+    }
+    for (const auto& owner : demo.roster.customers) {
+        write(store.put(owner));
+    }
+    for (const auto& piece : demo.roster.pieces) {
+        write(store.put(piece));
+    }
+    for (const auto& [key, value] : settingsOf(demo.studio)) {
+        write(store.setSetting(key, value));
+    }
+    write(store.append(demo.events));
+    return write.outcome();
+}
+
+Outcome prepareDemo(const fs::path& file, const rules::RuleBook& book, const Moment& now, const QTimeZone& zone,
+                    bool fresh)
+{
+    const auto built = builtAt(file);
+    if (!built) {
+        return built.fault();
+    }
+    const bool isYoung = built.value() && *built.value() <= now.utc && now.utc - *built.value() < demoKeeps;
+    if (isYoung && !fresh) {
+        return Done{};
+    }
+    auto lock = store::OwnerLock::take(file); // whoever has it open keeps it
+    if (!lock) {
+        return lock.fault();
+    }
+    const auto demo = demoBench(book, now, zone);
+    if (!demo) {
+        return demo.fault();
+    }
+    const fs::path half = file.string() + ".new";
+    std::error_code ignored;
+    fs::remove(half, ignored);
+    if (const Outcome written = writeDemo(demo.value(), book, half); !written) {
+        return written;
+    }
+    {
+        auto opened = store::Store::open(half, store::OpenMode::ReadWrite);
+        if (!opened) {
+            return opened.fault();
+        }
+        // Told last: a file that was left half made is not taken for a demo, nor for anything else.
+        if (const Outcome told = opened.value()->setSetting(builtKey, toRfc3339(now.utc)); !told) {
+            return told;
+        }
+    }
+    std::error_code failed;
+    fs::rename(half, file, failed);
+    return failed ? Outcome(Fault{FaultKind::Unwritable, failed.message()}) : Outcome(Done{});
+}
+
+} // namespace mend::service
