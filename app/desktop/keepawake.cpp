@@ -10,7 +10,6 @@
 namespace mend::desktop {
 namespace {
 
-constexpr int patienceMs = 5000;
 constexpr uint suspendAndIdle = 4 | 8; // org.freedesktop.portal.Inhibit, version 3
 
 QString portalService() { return QStringLiteral("org.freedesktop.portal.Desktop"); }
@@ -43,7 +42,7 @@ KeepAwake::~KeepAwake() { giveBack(); }
 template <class Answer> void KeepAwake::call(const QDBusConnection& bus, const QDBusMessage& message, Answer answer)
 {
     ++m_open;
-    auto* asked = new QDBusPendingCallWatcher(bus.asyncCall(message, patienceMs), this);
+    auto* asked = new QDBusPendingCallWatcher(bus.asyncCall(message, answerLimitMs), this);
     connect(asked, &QDBusPendingCallWatcher::finished, this,
             [this, answer, turn = m_turn](QDBusPendingCallWatcher* reply) {
                 const bool isWanted = turn == m_turn;

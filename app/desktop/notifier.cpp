@@ -11,7 +11,6 @@
 namespace mend::desktop {
 namespace {
 
-constexpr int patienceMs = 5000;
 constexpr uchar critical = 2;
 constexpr int staysUntilClosed = 0;
 
@@ -43,7 +42,7 @@ Notifier::Notifier(const QDBusConnection& bus, QObject* parent) : QObject(parent
                   SLOT(noticeClosed(uint, uint)));
     m_bus.connect(QString(), path(), service(), QStringLiteral("ActionInvoked"), this,
                   SLOT(actionInvoked(uint, QString)));
-    auto* asked = new QDBusPendingCallWatcher(m_bus.asyncCall(call("GetServerInformation"), patienceMs), this);
+    auto* asked = new QDBusPendingCallWatcher(m_bus.asyncCall(call("GetServerInformation"), answerLimitMs), this);
     connect(asked, &QDBusPendingCallWatcher::finished, this, [this](QDBusPendingCallWatcher* answer) {
         takeOffer(answer->isError() ? Offer::Absent : Offer::Present);
         answer->deleteLater();
@@ -74,7 +73,7 @@ void Notifier::ask(const Notice& notice)
     message << QStringLiteral("Mendbench") << shown.id << QString() << notice.act << lines.join(QLatin1Char('\n'))
             << QStringList{QStringLiteral("default"), QString()}
             << QVariantMap{{QStringLiteral("urgency"), QVariant::fromValue(critical)}} << staysUntilClosed;
-    auto* asked = new QDBusPendingCallWatcher(m_bus.asyncCall(message, patienceMs), this);
+    auto* asked = new QDBusPendingCallWatcher(m_bus.asyncCall(message, answerLimitMs), this);
     connect(asked, &QDBusPendingCallWatcher::finished, this,
             [this, key = notice.key](QDBusPendingCallWatcher* answer) { answered(key, answer); });
 }
