@@ -8,6 +8,47 @@ namespace mend::bench {
 
 namespace {
 
+/// What a stage puts into the piece: what it uses, and the mix it is done with.
+std::vector<const rules::Material*> putInBy(const rules::Stage& stage, const rules::RuleBook& book)
+{
+    std::vector<const rules::Material*> materials;
+    for (const std::string& key : stage.uses) {
+        if (const rules::Material* material = book.material(key)) {
+            materials.push_back(material);
+        }
+    }
+    if (!stage.mix.empty() && !holdsName(stage.uses, stage.mix)) {
+        if (const rules::Material* material = book.material(stage.mix)) {
+            materials.push_back(material);
+        }
+    }
+    return materials;
+}
+
+StageFacts reckonFacts(const rules::Stage& stage, const rules::RuleBook& book)
+{
+    StageFacts facts;
+    facts.materials = putInBy(stage, book);
+    facts.names.push_back(stage.key);
+    facts.names.insert(facts.names.end(), stage.during.begin(), stage.during.end());
+    facts.names.insert(facts.names.end(), stage.resources.begin(), stage.resources.end());
+    for (const rules::Leaves& left : stage.leaves) {
+        facts.names.push_back(left.state);
+    }
+    for (const rules::Material* material : facts.materials) {
+        facts.names.push_back(material->key);
+        facts.names.push_back(material->family);
+    }
+    return facts;
+}
+
+std::vector<std::string> sideInPieces(const std::vector<std::string>& side, const rules::RuleBook& book)
+{
+    std::vector<std::string> names;
+    std::ranges::copy_if(side, std::back_inserter(names), [&](const std::string& name) { return !book.state(name); });
+    return names;
+}
+
 /// Something nobody can name limits like an old mend of unknown make.
 const rules::Material* oldMendNamed(const std::string& key, const rules::RuleBook& book)
 {
@@ -31,25 +72,22 @@ std::vector<cure::Stay> staysOf(const PieceState& piece, const BenchFold& bench)
 
 } // namespace
 
-std::vector<const rules::Material*> putInBy(const rules::Stage& stage, const rules::RuleBook& book)
-{
-    std::vector<const rules::Material*> materials;
-    for (const std::string& key : stage.uses) {
-        if (const rules::Material* material = book.material(key)) {
-            materials.push_back(material);
-        }
-    }
-    if (!stage.mix.empty() && !holdsName(stage.uses, stage.mix)) {
-        if (const rules::Material* material = book.material(stage.mix)) {
-            materials.push_back(material);
-        }
-    }
-    return materials;
-}
-
 bool holdsName(const std::vector<std::string>& names, std::string_view name)
 {
     return std::ranges::find(names, name) != names.end();
+}
+
+bool StageFacts::brings(std::string_view name) const
+{
+    if (name.starts_with(uncuredPrefix)) {
+        name.remove_prefix(uncuredPrefix.size());
+    }
+    return std::ranges::find(names, name) != names.end();
+}
+
+bool StageFacts::bringsAny(const std::vector<std::string>& rowNames) const
+{
+    return std::ranges::any_of(rowNames, [this](const std::string& name) { return brings(name); });
 }
 
 bool meansMaterial(std::string_view bareName, const rules::Material& material)
@@ -65,6 +103,9 @@ BenchPicture::BenchPicture(const BenchFold& bench, const std::vector<Window>& wi
         if (state.since <= now && (!state.until || *state.until > now)) {
             m_presences.push_back({state, {}, true});
         }
+    }
+    for (const rules::Hazard& row : book.hazards) {
+        m_rows.push_back({sideInPieces(row.one, book), sideInPieces(row.other, book)});
     }
     m_pieces.reserve(bench.pieces.size());
     for (const auto& [id, piece] : bench.pieces) {
@@ -89,7 +130,7 @@ void BenchPicture::addPiece(const PieceState& piece)
         if (!stage || !told.firstTouch) {
             continue;
         }
-        for (const rules::Material* material : putInBy(*stage, m_book)) {
+        for (const rules::Material* material : factsOf(*stage).materials) {
             contents.materials.push_back({material, told.lastTouch.value_or(m_now), false});
         }
     }
@@ -129,6 +170,20 @@ const rules::Stage* BenchPicture::stage(PieceId piece, std::string_view key) con
 {
     const Contents* held = contents(piece);
     return held && held->procedure ? held->procedure->find(key) : nullptr;
+}
+
+const StageFacts& BenchPicture::factsOf(const rules::Stage& stage) const
+{
+    const auto [asked, isNew] = m_facts.try_emplace(&stage);
+    if (isNew) {
+        asked->second = reckonFacts(stage, m_book);
+    }
+    return asked->second;
+}
+
+const RowNames& BenchPicture::namesInPieces(const rules::Hazard& row) const
+{
+    return m_rows[static_cast<std::size_t>(&row - m_book.hazards.data())];
 }
 
 record::PlaceKind BenchPicture::kindOf(PlaceId place) const
@@ -185,7 +240,7 @@ const MaterialIn* BenchPicture::findMaterial(const std::vector<std::string>& nam
 
 bool BenchPicture::isUncured(const Contents& contents, const MaterialIn& in) const
 {
-    const auto [asked, isNew] = m_uncured.try_emplace({contents.piece->piece.id, &in}, false);
+    const auto [asked, isNew] = m_uncured.try_emplace(&in, false);
     if (isNew) {
         asked->second = reckonUncured(contents, in);
     }

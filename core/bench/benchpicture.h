@@ -5,6 +5,7 @@
 #include <map>
 #include <optional>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 namespace mend::bench {
@@ -14,6 +15,22 @@ struct MaterialIn {
     const rules::Material* material = nullptr;
     Instant since;        ///< last touch of the stage that put it in; for an old mend when the piece came
     bool oldMend = false; ///< it was in the piece before this work
+};
+
+/// What one stage brings to the bench, looked up once an instant.
+struct StageFacts {
+    std::vector<const rules::Material*> materials; ///< what it puts into the piece: what it uses, and its mix
+    std::vector<std::string_view> names; ///< all that a row can call it by: key, states, resources, materials, families
+
+    /// "uncured:" makes no difference: what is laid now is not cured.
+    bool brings(std::string_view name) const;
+    bool bringsAny(const std::vector<std::string>& rowNames) const;
+};
+
+/// The names of a row's two sides that can mean something in a piece: no states.
+struct RowNames {
+    std::vector<std::string> one;
+    std::vector<std::string> other;
 };
 
 /// What one piece is and holds, looked up once for all rows.
@@ -47,6 +64,9 @@ public:
     const std::vector<Contents>& pieces() const { return m_pieces; }
     const std::vector<Presence>& presences() const { return m_presences; }
     const rules::Stage* stage(PieceId piece, std::string_view key) const;
+    const StageFacts& factsOf(const rules::Stage& stage) const;
+    /// Of a row of this picture's book.
+    const RowNames& namesInPieces(const rules::Hazard& row) const;
     record::PlaceKind kindOf(PlaceId place) const;
 
     /// The air of a place as a closing sees it (an old reading counts as warmer); empty where
@@ -73,14 +93,15 @@ private:
     Instant m_now;
     std::vector<Contents> m_pieces; ///< by piece id
     std::vector<Presence> m_presences;
-    mutable std::map<std::pair<PieceId, const MaterialIn*>, bool> m_uncured; ///< asked once an instant
+    std::vector<RowNames> m_rows; ///< by row of the book
+    // Worked out when first asked for, then kept for this instant.
+    mutable std::map<const MaterialIn*, bool> m_uncured;
+    mutable std::unordered_map<const rules::Stage*, StageFacts> m_facts;
 };
 
 /// What "uncured:" in front of a name says.
 inline constexpr std::string_view uncuredPrefix = "uncured:";
 
-/// What a stage puts into the piece: what it uses, and the mix it is done with.
-std::vector<const rules::Material*> putInBy(const rules::Stage& stage, const rules::RuleBook& book);
 bool holdsName(const std::vector<std::string>& names, std::string_view name);
 /// Whether a name of a row means this material by key or family.
 bool meansMaterial(std::string_view bareName, const rules::Material& material);

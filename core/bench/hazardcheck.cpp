@@ -107,26 +107,13 @@ void addPiece(std::vector<PieceId>& pieces, PieceId piece)
     }
 }
 
-bool brings(const rules::Stage& stage, std::string_view name, const rules::RuleBook& book)
-{
-    if (stage.key == name || holdsName(stage.during, name) || holdsName(stage.resources, name) ||
-        std::ranges::find(stage.leaves, name, &rules::Leaves::state) != stage.leaves.end()) {
-        return true;
-    }
-    if (name.starts_with(uncuredPrefix)) {
-        name.remove_prefix(uncuredPrefix.size()); // what is laid now is not cured
-    }
-    const std::vector<const rules::Material*> laid = putInBy(stage, book);
-    return std::ranges::any_of(laid, [&](const rules::Material* material) { return meansMaterial(name, *material); });
-}
-
 bool brings(const StartAsked& asked, const std::vector<std::string>& names, const BenchPicture& picture)
 {
     const std::string kind =
         asked.start.place.isSet() ? record::placeKindKey(picture.kindOf(asked.start.place)) : std::string();
     return std::ranges::any_of(names, [&](const std::string& name) {
         return (!asked.told.empty() && name == asked.told) || (!kind.empty() && name == kind) ||
-               (asked.stage && brings(*asked.stage, name, picture.book()));
+               (asked.stage && picture.factsOf(*asked.stage).brings(name));
     });
 }
 

@@ -44,11 +44,11 @@ std::string nameOf(const rules::Hazard& hazard, const Contents& contents, const 
     return {};
 }
 
-std::string nameBroughtBy(const rules::Hazard& hazard, const rules::Stage& stage, const rules::RuleBook& book)
+std::string nameBroughtBy(const rules::Hazard& hazard, const StageFacts& facts)
 {
     for (const auto* side : {&hazard.one, &hazard.other}) {
         for (const std::string& name : *side) {
-            if (brings(stage, name, book)) {
+            if (facts.brings(name)) {
                 return name;
             }
         }
@@ -100,7 +100,7 @@ void findInAir(const StartAsked& asked, const rules::Hazard& hazard, const Bench
         return;
     }
     const PieceId piece = asked.start.piece;
-    const std::string brought = nameBroughtBy(hazard, *asked.stage, picture.book());
+    const std::string brought = nameBroughtBy(hazard, picture.factsOf(*asked.stage));
     if (hazard.margin) {
         const auto kinds = placeKindsIn(hazard);
         const bool kindMeant = std::ranges::find(kinds, picture.kindOf(asked.start.place)) != kinds.end();

@@ -35,9 +35,7 @@ bool namesMaterials(const rules::Hazard& row) { return row.one.size() + row.othe
 bool holdsAny(const std::vector<std::string>& names, const Contents& contents, const rules::Stage* starting,
               const BenchPicture& picture)
 {
-    return picture.findMaterial(names, contents) || (starting && std::ranges::any_of(names, [&](const auto& name) {
-                                                         return brings(*starting, name, picture.book());
-                                                     }));
+    return picture.findMaterial(names, contents) || (starting && picture.factsOf(*starting).bringsAny(names));
 }
 
 /// Pieces that one row means and that would get too warm.
@@ -148,7 +146,7 @@ std::optional<HeatCap> heatCapOf(const Contents& contents, const BenchPicture& p
         consider(*in.material, picture.now() - in.since);
     }
     if (starting) {
-        for (const rules::Material* material : putInBy(*starting, picture.book())) {
+        for (const rules::Material* material : picture.factsOf(*starting).materials) {
             consider(*material, Span{0});
         }
     }

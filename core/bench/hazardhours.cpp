@@ -123,10 +123,10 @@ private:
     Span m_hands;
 };
 
-bool isNamed(const rules::Stage& stage, const rules::Hazard& hazard, const rules::RuleBook& book)
+bool isNamed(const rules::Stage& stage, const rules::Hazard& hazard, const BenchPicture& picture)
 {
-    const auto means = [&](const std::string& name) { return brings(stage, name, book); };
-    return std::ranges::any_of(hazard.one, means) || std::ranges::any_of(hazard.other, means);
+    const StageFacts& facts = picture.factsOf(stage);
+    return facts.bringsAny(hazard.one) || facts.bringsAny(hazard.other);
 }
 
 /// When a set that is in somebody's hands has to be in place, counted from its mixing.
@@ -144,7 +144,7 @@ void addCounted(const Contents& contents, const rules::Hazard& hazard, const Ben
     for (const StageRecord& told : contents.piece->stages) {
         const rules::Stage* stage =
             contents.procedure && told.isUnderHands() ? contents.procedure->find(told.at.stage) : nullptr;
-        if (!stage || !stage->counted || !isNamed(*stage, hazard, picture.book())) {
+        if (!stage || !stage->counted || !isNamed(*stage, hazard, picture)) {
             continue;
         }
         const Instant closes = countedClose(told, *stage->counted, picture.bench());
@@ -159,7 +159,7 @@ std::vector<Closing> runningClosings(const rules::Hazard& hazard, const BenchPic
     std::vector<Closing> closings;
     for (const Window& window : picture.windows()) {
         const rules::Stage* stage = picture.stage(window.piece, window.stage.stage);
-        if (stage && !stage->counted && isNamed(*stage, hazard, picture.book()) && window.closes &&
+        if (stage && !stage->counted && isNamed(*stage, hazard, picture) && window.closes &&
             *window.closes > picture.now()) {
             closings.push_back(
                 {window.piece, window.stage, picture.now(), *window.closes, window.handsOn, window.soft});
@@ -176,7 +176,7 @@ std::vector<Closing> closingsOfStart(const StartAsked& asked, const rules::Hazar
 {
     std::vector<Closing> closings;
     const Forecast forecast(asked, picture);
-    if (isNamed(*asked.stage, hazard, picture.book())) {
+    if (isNamed(*asked.stage, hazard, picture)) {
         const auto own = std::ranges::find_if(picture.windows(), [&](const Window& window) {
             return window.piece == asked.start.piece && window.stage == asked.start.stage;
         });
@@ -192,7 +192,7 @@ std::vector<Closing> closingsOfStart(const StartAsked& asked, const rules::Hazar
     }
     for (const Closing& closing : forecast.dependents()) {
         const rules::Stage* stage = asked.contents->procedure->find(closing.stage.stage);
-        if (isNamed(*stage, hazard, picture.book()) && !stage->counted) {
+        if (isNamed(*stage, hazard, picture) && !stage->counted) {
             closings.push_back(closing);
         }
     }

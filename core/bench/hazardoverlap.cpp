@@ -42,7 +42,7 @@ public:
     {
     }
 
-    /// Everything in force that `names` mean. `itself`: a state that does not meet itself.
+    /// Everything in force that one side of the row names. `itself`: a state that does not meet itself.
     void against(const std::vector<std::string>& names, rules::Verdict verdict, const Presence* itself = nullptr)
     {
         for (const Presence& presence : m_picture.presences()) {
@@ -58,7 +58,8 @@ public:
             meet(presence.state.state, presence.state.piece, endOf(presence, names), verdict);
         }
         if (!m_answered) {
-            againstPieces(names, verdict);
+            const RowNames& inPieces = m_picture.namesInPieces(m_hazard);
+            againstPieces(&names == &m_hazard.one ? inPieces.one : inPieces.other, verdict);
         }
     }
 
@@ -67,6 +68,9 @@ private:
 
     void againstPieces(const std::vector<std::string>& names, rules::Verdict verdict)
     {
+        if (names.empty()) {
+            return;
+        }
         for (const Contents& contents : m_picture.pieces()) {
             const PieceId piece = contents.piece->piece.id;
             if (!verdictFor(piece, verdict)) {

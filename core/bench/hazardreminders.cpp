@@ -30,9 +30,9 @@ bool meansLayer(const rules::Hazard& hazard, const rules::Material& material)
     return std::ranges::any_of(hazard.one, [&](const std::string& name) { return meansMaterial(name, material); });
 }
 
-bool abrades(const rules::Hazard& hazard, const rules::Stage& stage, const rules::RuleBook& book)
+bool abrades(const rules::Hazard& hazard, const rules::Stage& stage, const BenchPicture& picture)
 {
-    return std::ranges::any_of(hazard.other, [&](const std::string& name) { return brings(stage, name, book); });
+    return picture.factsOf(stage).bringsAny(hazard.other);
 }
 
 /// When the piece was last abraded.
@@ -41,7 +41,7 @@ std::optional<Instant> lastAbraded(const rules::Hazard& hazard, const Contents& 
     std::optional<Instant> last;
     for (const StageRecord& told : contents.piece->stages) {
         const rules::Stage* stage = contents.procedure ? contents.procedure->find(told.at.stage) : nullptr;
-        if (stage && told.lastTouch && abrades(hazard, *stage, picture.book())) {
+        if (stage && told.lastTouch && abrades(hazard, *stage, picture)) {
             last = std::max(last.value_or(*told.lastTouch), *told.lastTouch);
         }
     }
@@ -51,10 +51,10 @@ std::optional<Instant> lastAbraded(const rules::Hazard& hazard, const Contents& 
 /// A new coat goes on, the coat below is past hard and nothing was abraded since.
 bool wouldPeel(const StartAsked& asked, const rules::Hazard& hazard, const BenchPicture& picture)
 {
-    const std::vector<const rules::Material*> laid = putInBy(*asked.stage, picture.book());
+    const auto& laid = picture.factsOf(*asked.stage).materials;
     const bool laysCoat =
         std::ranges::any_of(laid, [&](const rules::Material* material) { return meansLayer(hazard, *material); });
-    if (!laysCoat || abrades(hazard, *asked.stage, picture.book())) {
+    if (!laysCoat || abrades(hazard, *asked.stage, picture)) {
         return false;
     }
     const MaterialIn* below = nullptr;

@@ -59,9 +59,8 @@ void findStandingReminders(const rules::Hazard& hazard, const BenchPicture& pict
 std::optional<Instant> answeredAt(const StartAsked& asked, const rules::Hazard& hazard);
 /// Sorted, each once.
 void addPiece(std::vector<PieceId>& pieces, PieceId piece);
-/// Whether a stage brings something by that name: states, materials, resources, its own key.
-bool brings(const rules::Stage& stage, std::string_view name, const rules::RuleBook& book);
-/// The same for a start: what its stage brings, the state that is told, the kind of place it is at.
+/// Whether a start brings any of the names: what its stage brings, the state that is told, the kind
+/// of place it is at.
 bool brings(const StartAsked& asked, const std::vector<std::string>& names, const BenchPicture& picture);
 /// The kinds of place among the names of a row; empty: it means every place.
 std::vector<record::PlaceKind> placeKindsIn(const rules::Hazard& hazard);

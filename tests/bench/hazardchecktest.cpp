@@ -146,6 +146,17 @@ TEST(StatesInForce, PowderLiesOpenUntilItIsCovered)
     EXPECT_THAT(bench.states(3004), Not(Contains("powderOut")));
 }
 
+TEST(StatesInForce, ALineIsTackyUntilItIsDusted)
+{
+    HazardBench bench;
+    const PieceId heron = bench.add(gold);
+    bench.done(heron, "lineCoat", 10);
+    EXPECT_THAT(bench.states(29), Contains("tackyFilm"));
+    bench.done(heron, "dustPowder", 30);
+    EXPECT_THAT(bench.states(31), Not(Contains("tackyFilm")));
+    EXPECT_THAT(bench.states(31), Contains("powderOut"));
+}
+
 TEST(StatesInForce, ToldOfOnePieceEndsForThatPiece)
 {
     HazardBench bench;

@@ -260,6 +260,8 @@ TEST(Inc20, FastGlueFumeBloomsAGlossyLine)
     const PieceId heron = bench.add(gold);
     bench.done(heron, "lineCoat", 5);
     EXPECT_THAT(bench.telling("fume", 6), Warns("INC-20"));
+    EXPECT_THAT(bench.telling("fume", 5 + 23 * 60), Warns("INC-20")) << "dry to the touch is not hard";
+    EXPECT_THAT(bench.telling("fume", 5 + 25 * 60), Not(Meets("INC-20")));
     HazardBench empty;
     EXPECT_THAT(empty.telling("fume", 6), Not(Meets("INC-20")));
     const PieceId cup = empty.add(gold);
@@ -297,6 +299,16 @@ TEST(Inc21, AStageMayWipeItsOwnFreshJoinsButNoOldMend)
     const auto found = bench.starting(old, "resinClean", 130);
     EXPECT_THAT(found, Blocks("INC-21"));
     EXPECT_THAT(findingOf(found, "INC-21")->pieces, ElementsAre(old));
+}
+
+TEST(Inc21, TheShippedResinProcedureMayCleanItsExcess)
+{
+    HazardBench bench;
+    const PieceId jug = bench.add("reversibleJoin");
+    bench.done(jug, "glueJoin", 5);
+    EXPECT_THAT(bench.starting(jug, "cleanExcess", 70), Not(Meets("INC-21")));
+    bench.piece(jug).materialsInIt = {"oldMend"};
+    EXPECT_THAT(bench.starting(jug, "cleanExcess", 70), Blocks("INC-21"));
 }
 
 TEST(Inc22, NoSoakingOfWhatWaterSoftens)
