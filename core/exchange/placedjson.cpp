@@ -19,7 +19,7 @@ public:
     explicit TokenTrail(std::string_view text) : m_text(text)
     {
         if (text.starts_with("\xef\xbb\xbf")) {
-            m_end = 3;
+            m_end = m_counted = 3; // no character of the text
         }
     }
 

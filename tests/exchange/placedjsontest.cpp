@@ -51,6 +51,7 @@ TEST(PlacedJson, TakesAByteOrderMark)
     const PlacedJson json = readPlacedJson("\xef\xbb\xbf{\"a\": 1}");
     ASSERT_TRUE(json.root);
     EXPECT_EQ(json.root->member("a")->number, 1);
+    EXPECT_EQ(json.root->member("a")->place, (TextPlace{1, 7}));
 }
 
 // What a hostile or broken file may hold, each refused with its place (RFC 8259, RFC 3629).
