@@ -66,6 +66,15 @@ bool Origins::isReached(const rules::Stage& stage, int repetition) const
     });
 }
 
+bool Origins::isClosing(const rules::Stage& stage, int repetition) const
+{
+    return std::ranges::any_of(stage.closes, [&](const rules::Lag& lag) {
+        const rules::Stage* target = m_procedure.find(lag.from.stage);
+        const Hanging hanging = hangingOf(lag, stage, repetition);
+        return target && target->key != stage.key && hanging.applies && hanging.settled && hanging.from;
+    });
+}
+
 std::optional<TouchPoint> Origins::mixingOf(const rules::Stage& target, int repetition) const
 {
     const StageRecord* told = m_piece.record({target.key, repetition});

@@ -33,6 +33,8 @@ public:
     Hanging hangingOf(const rules::Lag& lag, const rules::Stage& stage, int repetition) const;
     /// Whether everything a stage hangs on is done or skipped.
     bool isReached(const rules::Stage& stage, int repetition) const;
+    /// Whether a closing of the stage runs already, reached or not: what it counts from is done.
+    bool isClosing(const rules::Stage& stage, int repetition) const;
     int repetitions(const rules::Stage& stage) const;
     /// How long a lag is: its own span, or its origin stage's wait for a piece like this one.
     std::optional<rules::SpanFigure> spanOf(const rules::Lag& lag) const;

@@ -32,7 +32,9 @@ public:
             }
             for (int rep = 1; rep <= m_origins.repetitions(stage); ++rep) {
                 const StageRecord* told = m_piece.record({stage.key, rep});
-                if ((told && told->isSettled()) || !m_origins.isReached(stage, rep)) {
+                // What runs out is shown even while something it should wait for is not told.
+                const bool comes = m_origins.isReached(stage, rep) || m_origins.isClosing(stage, rep);
+                if ((told && told->isSettled()) || !comes) {
                     continue;
                 }
                 windows.push_back(windowFor(stage, rep, told));

@@ -151,6 +151,22 @@ TEST(Window, NothingIsReachedBeforeWhatItHangsOn)
     EXPECT_FALSE(bench.window(piece, "dustPowder", 200).has_value());
 }
 
+TEST(Window, ShowsWhatRunsOutThoughSomethingBeforeItIsNotTold)
+{
+    // The line is laid but nobody told that the powder was issued: its two hours run all the same.
+    TestBench bench(shippedRules(), 23);
+    const PieceId piece = bench.add("goldLacquerSeam").id;
+    const double line = bench.upTo(piece, "lineCoat", 1);
+    bench.begun(piece, "lineCoat", line);
+    bench.done(piece, "lineCoat", line + 3);
+    const double after = line + 4;
+    const auto dust = bench.window(piece, "dustPowder", after);
+    ASSERT_TRUE(dust);
+    ASSERT_TRUE(dust->closes);
+    EXPECT_DOUBLE_EQ(minuteOf(dust->closes), line + 120); // common practice, no source
+    EXPECT_TRUE(bench.window(piece, "issuePowder", after));
+}
+
 TEST(Window, EveryProcedureCanBeFinishedFromItsWindowsAlone)
 {
     const rules::RuleBook book = shippedRules();
