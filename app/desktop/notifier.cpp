@@ -38,10 +38,13 @@ Notifier::Notifier(const QDBusConnection& bus, QObject* parent) : QObject(parent
         return;
     }
     // No service named: naming one would ask the bus for its owner, and wait.
+    // The signatures stand as Qt keeps them.
+    // clang-format off
     m_bus.connect(QString(), path(), service(), QStringLiteral("NotificationClosed"), this,
-                  SLOT(noticeClosed(uint, uint)));
+                  SLOT(noticeClosed(uint,uint)));
     m_bus.connect(QString(), path(), service(), QStringLiteral("ActionInvoked"), this,
-                  SLOT(actionInvoked(uint, QString)));
+                  SLOT(actionInvoked(uint,QString)));
+    // clang-format on
     auto* asked = new QDBusPendingCallWatcher(m_bus.asyncCall(call("GetServerInformation"), answerLimitMs), this);
     connect(asked, &QDBusPendingCallWatcher::finished, this, [this](QDBusPendingCallWatcher* answer) {
         takeOffer(answer->isError() ? Offer::Absent : Offer::Present);
@@ -106,7 +109,7 @@ void Notifier::withdraw(const QString& key)
         return;
     }
     close(found->id);
-    m_shown.erase(found);
+    m_shown.remove(key);
 }
 
 void Notifier::close(uint id)
@@ -123,7 +126,7 @@ void Notifier::noticeClosed(uint id, uint reason)
     Q_UNUSED(reason)
     for (auto entry = m_shown.begin(); entry != m_shown.end(); ++entry) {
         if (entry->id == id && !entry->isAsking) {
-            m_shown.erase(entry);
+            m_shown.remove(QString(entry.key()));
             return;
         }
     }

@@ -18,7 +18,7 @@
 namespace mend::desktop {
 namespace {
 
-constexpr qint64 longestKnock = 64 * 1024;
+constexpr qint64 longestKnock = 65'536;
 constexpr int visitorLimitMs = 2000;
 constexpr std::array<const char*, 4> answerNames = {"raised", "changed", "refused", "no-answer"};
 

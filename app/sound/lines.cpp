@@ -34,7 +34,7 @@ std::string flat(std::string text)
     return text;
 }
 
-std::string withRest(std::string line, const std::string& rest)
+std::string withRest(const std::string& line, const std::string& rest)
 {
     return rest.empty() ? line : line + ' ' + flat(rest);
 }
