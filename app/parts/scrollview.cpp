@@ -65,6 +65,7 @@ void ScrollView::place()
         placed.push_back({QPoint(), bar, {}});
     }
     setParts(std::move(placed));
+    scrolledTo(m_offset);
 }
 
 void ScrollView::wheelEvent(QWheelEvent* event)

@@ -24,6 +24,8 @@ protected:
     void wheelEvent(QWheelEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void focusMoved(const QString& key) override { reveal(key); }
+    /// The content stands so many pixels higher now; for what lies over it.
+    virtual void scrolledTo(int) {}
 
 private:
     void place();

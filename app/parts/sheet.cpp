@@ -1,0 +1,284 @@
+#include "app/parts/sheet.h"
+
+#include "app/parts/scribe.h"
+
+#include <QPainterPath>
+#include <algorithm>
+#include <cmath>
+
+namespace mend::parts {
+
+namespace {
+
+using Weight = Scribe::Button::Weight;
+
+/// The seam that marks what is chosen: full at its beginning, then running out.
+QPainterPath chosenSeam(const QRectF& rect)
+{
+    const double middle = rect.center().y();
+    QPainterPath seam(rect.topLeft());
+    seam.lineTo(rect.left() + rect.width() * 0.4, rect.top());
+    seam.lineTo(rect.right(), middle);
+    seam.lineTo(rect.left() + rect.width() * 0.4, rect.bottom());
+    seam.lineTo(rect.bottomLeft());
+    seam.closeSubpath();
+    return seam;
+}
+
+QString sentence(std::initializer_list<QString> parts)
+{
+    QStringList said;
+    std::ranges::copy_if(parts, std::back_inserter(said), [](const QString& part) { return !part.isEmpty(); });
+    return said.join(QStringLiteral(", "));
+}
+
+class SheetDrawing {
+public:
+    SheetDrawing(const Look& look, int width, bool mirrored, QString focused)
+        : m_scribe(look, QSize(width, 100000), mirrored), m_mirrored(mirrored), m_focused(std::move(focused)),
+          m_width(width), m_margin(look.measure.px(width < look.measure.px(420) ? 12 : 24)),
+          m_gap(std::max(look.measure.mm(gapMm), look.measure.px(12))), m_y(look.measure.px(16)),
+          m_finger(std::max(look.measure.mm(otherActMm), look.measure.px(46)))
+    {
+    }
+
+    SheetDrawn draw(const Sheet& sheet)
+    {
+        title(sheet);
+        for (const auto& block : sheet.blocks) {
+            std::visit([this](const auto& each) { add(each); }, block);
+        }
+        return {m_scribe.take(), m_y + m_gap, std::move(m_fields)};
+    }
+
+private:
+    const Tokens& tokens() const { return m_scribe.tokens(); }
+    double left() const { return m_margin; }
+    double wide() const { return m_width - 2.0 * m_margin; }
+    Scribe::Ink ink(Role role) const { return {role, tokens().ink, tokens().ground}; }
+    Scribe::Ink quiet(Role role) const { return {role, tokens().ink2, tokens().ground}; }
+
+    void readOut(const QString& words, const QRectF& rect)
+    {
+        Hit hit;
+        hit.key = QStringLiteral("sheet/words/%1").arg(m_readOut++);
+        hit.rect = rect.toAlignedRect();
+        hit.name = words;
+        hit.kind = HitKind::Words;
+        m_scribe.hit(std::move(hit));
+    }
+
+    /// Words in as many lines as they need; read out as one.
+    double paragraph(const QString& words, const Scribe::Ink& with, double from, double width)
+    {
+        const double used = m_scribe.lines({from, double(m_y), width, 100000.0}, words, with, 200);
+        readOut(words, {from, double(m_y), width, used});
+        return used;
+    }
+
+    void title(const Sheet& sheet)
+    {
+        if (sheet.title.isEmpty() && sheet.back.key.isEmpty()) {
+            return;
+        }
+        double room = wide();
+        if (!sheet.back.key.isEmpty()) {
+            const double backWide = std::min(room / 2.0, m_scribe.width(sheet.back.label, Role::Body) + m_scribe.px(36));
+            place(sheet.back, {}, QRectF(left() + room - backWide, m_y, backWide, m_finger), false);
+            room -= backWide + m_gap;
+        }
+        const double row = m_scribe.lineHeight(Role::BlockAct);
+        const bool long_ = m_scribe.width(sheet.title, Role::BlockAct) > room;
+        const Role role = long_ ? Role::CardVerb : Role::BlockAct;
+        const double used = paragraph(sheet.title, ink(role), left(), room);
+        const double end = m_scribe.width(sheet.title, role) + m_scribe.px(20);
+        const bool fits = !long_ && end + m_scribe.width(sheet.beside, Role::Reason) <= room;
+        if (fits && !sheet.beside.isEmpty()) {
+            const QRectF rect(left() + end, m_y + m_scribe.px(4), room - end, row - m_scribe.px(4));
+            m_scribe.text(rect, sheet.beside, quiet(Role::Reason));
+            readOut(sheet.beside, rect);
+        }
+        m_y += int(std::ceil(used));
+        if (!fits && !sheet.beside.isEmpty()) {
+            m_y += int(paragraph(sheet.beside, quiet(Role::Reason), left(), room));
+        }
+        m_y = std::max(m_y, sheet.back.key.isEmpty() ? 0 : m_scribe.px(16) + m_finger) + m_scribe.px(10);
+    }
+
+    void add(const Sheet::Heading& heading)
+    {
+        m_y += m_scribe.px(14);
+        m_y += int(paragraph(heading.words, ink(Role::BodyBold), left(), wide())) + m_scribe.px(6);
+    }
+
+    void add(const Sheet::Words& words)
+    {
+        const auto with = words.tone == Sheet::Tone::Quiet   ? quiet(Role::Reason)
+                          : words.tone == Sheet::Tone::Grave ? ink(Role::BodyBold)
+                                                             : ink(Role::Body);
+        const double readable = std::min(wide(), double(m_scribe.px(760)));
+        m_y += int(paragraph(words.words, with, left(), readable)) + m_scribe.px(8);
+    }
+
+    void add(const Sheet::Row& row)
+    {
+        const double from = left() + row.depth * m_scribe.px(20);
+        const double width = left() + wide() - from;
+        const double pad = m_scribe.px(7);
+        const double valueWide =
+            row.value.isEmpty() ? 0.0 : std::min(width * 0.6, m_scribe.width(row.value, Role::BodyBold) + m_scribe.px(4));
+        const double labelWide = width - valueWide - (valueWide > 0.0 ? m_gap : 0);
+        const int top = m_y;
+        const double end = top + pad + m_scribe.lines({from, top + pad, labelWide, 10000.0}, row.label,
+                                                      ink(row.act ? Role::BodyBold : Role::Body), 6);
+        double valueEnd = top + pad;
+        if (valueWide > 0.0) {
+            valueEnd += m_scribe.lines({from + width - valueWide, top + pad, valueWide, 10000.0}, row.value,
+                                       ink(Role::BodyBold), 4, Qt::AlignRight);
+        }
+        double bottom = std::max(end, valueEnd);
+        if (!row.below.isEmpty()) {
+            bottom += m_scribe.lines({from, bottom, width, 10000.0}, row.below, quiet(Role::Reason), 8);
+        }
+        bottom = std::max(bottom + pad, double(top + (row.act ? m_finger : 0)));
+        const int high = int(std::ceil(bottom)) - top;
+        Hit hit;
+        hit.key = row.key;
+        hit.rect = QRectF(from, top, width, high).toAlignedRect();
+        hit.name = sentence({row.label, row.value});
+        hit.more = row.below;
+        hit.kind = row.act ? HitKind::Other : HitKind::Words;
+        hit.act = row.act;
+        hit.chosen = row.chosen;
+        m_scribe.hit(std::move(hit));
+        m_y = top + high;
+        if (row.chosen) {
+            m_scribe.path(chosenSeam({from, double(m_y), width, double(m_scribe.px(6))}), tokens().gold,
+                          tokens().ground);
+        } else {
+            m_scribe.line({from, double(m_y)}, {from + width, double(m_y)}, tokens().edge, m_scribe.px(1),
+                          tokens().ground, Qt::SolidLine, false);
+        }
+        m_y += m_scribe.px(6);
+    }
+
+    void add(const Sheet::Field& field)
+    {
+        m_y += int(paragraph(field.label, quiet(Role::Reason), left(), wide())) + m_scribe.px(3);
+        const bool here = field.key == m_focused;
+        const double most = field.unit.isEmpty() ? m_scribe.px(560) : m_scribe.px(220);
+        const QRectF rect(left(), m_y, std::min(wide(), most), m_finger);
+        m_scribe.fill(rect, tokens().card, m_scribe.px(6));
+        m_scribe.frame(rect, here ? tokens().ink : tokens().hair, m_scribe.px(here ? 3 : 1.4), tokens().card,
+                       m_scribe.px(6));
+        if (!field.unit.isEmpty()) {
+            const QRectF unit(rect.right() + m_scribe.px(12), m_y, left() + wide() - rect.right() - m_scribe.px(12),
+                              m_finger);
+            m_scribe.text(unit, field.unit, ink(Role::Body));
+            readOut(field.unit, unit);
+        }
+        const QRectF inner = rect.adjusted(m_scribe.px(10), m_scribe.px(4), -m_scribe.px(10), -m_scribe.px(4));
+        m_fields[field.key] = mirrored(inner).toAlignedRect();
+        m_y += m_finger + m_scribe.px(6);
+        if (!field.fault.isEmpty()) {
+            m_y += int(paragraph(field.fault, ink(Role::ReasonBold), left(), wide())) + m_scribe.px(4);
+        }
+        m_y += m_scribe.px(6);
+    }
+
+    void add(const Sheet::Choices& block)
+    {
+        if (!block.label.isEmpty()) {
+            m_y += int(paragraph(block.label, quiet(Role::Reason), left(), wide())) + m_scribe.px(3);
+        }
+        const int count = static_cast<int>(block.choices.size());
+        if (count == 0) {
+            return;
+        }
+        const bool anyBelow =
+            std::ranges::any_of(block.choices, [](const Sheet::Choice& choice) { return !choice.below.isEmpty(); });
+        const int high = block.bench ? std::max(m_scribe.mm(benchActMm), m_scribe.px(76))
+                                     : std::max(m_finger, m_scribe.px(anyBelow ? 62 : 48));
+        const int columns = columnsFor(block, count);
+        const double cell = std::min((wide() - m_gap * (columns - 1)) / columns, double(m_scribe.px(300)));
+        const int step = high + m_gap;
+        for (int i = 0; i < count; ++i) {
+            const QRectF rect(left() + i % columns * (cell + m_gap), m_y + i / columns * step, cell, high);
+            place(block.choices[static_cast<std::size_t>(i)], block.label, rect, block.bench);
+        }
+        m_y += (count + columns - 1) / columns * step + m_scribe.px(2);
+    }
+
+    /// As many beside each other as their words allow; rows as even as can be.
+    int columnsFor(const Sheet::Choices& block, int count) const
+    {
+        double widest = block.bench ? std::max(m_scribe.mm(benchActMm), m_scribe.px(120)) : m_scribe.px(110);
+        for (const auto& choice : block.choices) {
+            const double words = m_scribe.width(choice.label, choice.strong ? Role::CardAct : Role::Body);
+            const double share = block.bench && choice.label.contains(QLatin1Char(' ')) ? 0.65 : 1.0;
+            widest = std::max({widest, words * share + m_scribe.px(26),
+                               m_scribe.width(choice.below, Role::Reason) + m_scribe.px(20)});
+        }
+        const int most = std::clamp(int((wide() + m_gap) / (widest + m_gap)), 1, 7);
+        const int rows = (count + most - 1) / most;
+        return (count + rows - 1) / rows;
+    }
+
+    void place(const Sheet::Choice& choice, const QString& label, const QRectF& rect, bool bench)
+    {
+        Scribe::Button button;
+        button.label = choice.label;
+        button.below = choice.below;
+        button.role = choice.strong ? Role::CardAct : Role::Body;
+        button.weight = !choice.act ? Weight::Barred : choice.strong || choice.chosen ? Weight::Strong : Weight::Plain;
+        button.hit.key = choice.key;
+        button.hit.name = sentence({choice.label, choice.below});
+        button.hit.more = label;
+        button.hit.kind = bench ? HitKind::BenchAct : HitKind::Other;
+        button.hit.act = choice.act;
+        button.hit.chosen = choice.chosen;
+        button.hit.rect = rect.toAlignedRect();
+        m_scribe.button(button);
+        if (choice.chosen) {
+            const double pad = m_scribe.px(10);
+            m_scribe.path(chosenSeam({rect.left() + pad, rect.bottom() - m_scribe.px(8), rect.width() - 2.0 * pad,
+                                      double(m_scribe.px(5))}),
+                          tokens().gold, tokens().card);
+        }
+    }
+
+    void add(const Sheet::Ruler& ruler)
+    {
+        const QRectF rect(left(), m_y, m_scribe.look().measure.mm(ruler.millimetres.width()),
+                          m_scribe.look().measure.mm(ruler.millimetres.height()));
+        m_scribe.fill(rect, tokens().card, m_scribe.px(12));
+        m_scribe.frame(rect, tokens().ink, m_scribe.px(2), tokens().card, m_scribe.px(12));
+        readOut(ruler.name, rect);
+        m_y += int(rect.height()) + m_gap;
+    }
+
+    QRectF mirrored(const QRectF& rect) const
+    {
+        return m_mirrored ? QRectF(m_width - rect.right(), rect.top(), rect.width(), rect.height()) : rect;
+    }
+
+    Scribe m_scribe;
+    bool m_mirrored;
+    QString m_focused;
+    int m_width;
+    int m_margin;
+    int m_gap;
+    int m_y;
+    int m_finger;
+    int m_readOut = 0;
+    std::map<QString, QRect> m_fields;
+};
+
+} // namespace
+
+SheetDrawn drawSheet(const Sheet& sheet, const Look& look, int width, bool mirrored, const QString& focused)
+{
+    return SheetDrawing(look, width, mirrored, focused).draw(sheet);
+}
+
+} // namespace mend::parts
