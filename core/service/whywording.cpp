@@ -1,4 +1,5 @@
 #include "core/service/cardwording.h"
+#include "core/service/figurewording.h"
 
 #include <QCoreApplication>
 
@@ -9,25 +10,6 @@ namespace mend::service {
 namespace {
 
 QString whyPhrase(const char* words) { return QCoreApplication::translate("Wording", words); }
-
-QString markWords(rules::Mark mark)
-{
-    switch (mark) {
-    case rules::Mark::Agency:
-        return whyPhrase("published standard or paper");
-    case rules::Mark::Museum:
-        return whyPhrase("museum or maker's sheet");
-    case rules::Mark::Studio:
-        return whyPhrase("studio page");
-    case rules::Mark::Derived:
-        return whyPhrase("worked out from other figures");
-    case rules::Mark::Memory:
-        return whyPhrase("from memory");
-    case rules::Mark::Practice:
-        return whyPhrase("common practice, no source");
-    }
-    return {};
-}
 
 QString trustWords(cure::Trust trust)
 {
