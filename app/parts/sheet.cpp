@@ -83,7 +83,8 @@ private:
         }
         double room = wide();
         if (!sheet.back.key.isEmpty()) {
-            const double backWide = std::min(room / 2.0, m_scribe.width(sheet.back.label, Role::Body) + m_scribe.px(36));
+            const double backWide =
+                std::min(room / 2.0, m_scribe.width(sheet.back.label, Role::Body) + m_scribe.px(36));
             place(sheet.back, {}, QRectF(left() + room - backWide, m_y, backWide, m_finger), false);
             room -= backWide + m_gap;
         }
@@ -126,11 +127,13 @@ private:
         const double width = left() + wide() - from;
         const double pad = m_scribe.px(7);
         const double valueWide =
-            row.value.isEmpty() ? 0.0 : std::min(width * 0.6, m_scribe.width(row.value, Role::BodyBold) + m_scribe.px(4));
+            row.value.isEmpty() ? 0.0
+                                : std::min(width * 0.6, m_scribe.width(row.value, Role::BodyBold) + m_scribe.px(4));
         const double labelWide = width - valueWide - (valueWide > 0.0 ? m_gap : 0);
         const int top = m_y;
-        const double end = top + pad + m_scribe.lines({from, top + pad, labelWide, 10000.0}, row.label,
-                                                      ink(row.act ? Role::BodyBold : Role::Body), 6);
+        const double end = top + pad +
+                           m_scribe.lines({from, top + pad, labelWide, 10000.0}, row.label,
+                                          ink(row.act ? Role::BodyBold : Role::Body), 6);
         double valueEnd = top + pad;
         if (valueWide > 0.0) {
             valueEnd += m_scribe.lines({from + width - valueWide, top + pad, valueWide, 10000.0}, row.value,

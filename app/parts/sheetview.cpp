@@ -90,8 +90,7 @@ void SheetView::dressFields()
         if (line->text() != field->value) {
             line->setText(field->value);
         }
-        const QString name =
-            field->unit.isEmpty() ? field->label : field->label + QStringLiteral(", ") + field->unit;
+        const QString name = field->unit.isEmpty() ? field->label : field->label + QStringLiteral(", ") + field->unit;
         line->setAccessibleName(name);
         line->setAccessibleDescription(field->fault);
         line->setFont(m_look.type.font(Role::Body));
@@ -154,7 +153,8 @@ bool SheetView::eventFilter(QObject* watched, QEvent* event)
     const bool focus = event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut;
     if (focus && qobject_cast<QLineEdit*>(watched)) {
         const bool taken = ScrollView::eventFilter(watched, event);
-        QMetaObject::invokeMethod(this, [this] { compose(); }, Qt::QueuedConnection); // once the focus has moved
+        QMetaObject::invokeMethod(
+            this, [this] { compose(); }, Qt::QueuedConnection); // once the focus has moved
         if (event->type() == QEvent::FocusIn) {
             const QRect place = static_cast<QLineEdit*>(watched)->geometry();
             if (place.top() < 0 || place.bottom() > height()) {
