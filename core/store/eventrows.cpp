@@ -42,6 +42,8 @@ constexpr std::string_view concerningBench = R"(
         UNION SELECT e.id FROM told JOIN event e ON e.target = told.id)
 )";
 
+Bytes sealOfNote(std::int64_t event, std::string_view text) { return Canon("note").add(event).add(text).seal(); }
+
 template <class IdType> IdType idAt(const Statement& row, int column) { return IdType(row.integer(column)); }
 
 /// A row whose time cannot be read is damage: only this program writes them, and always well formed.
@@ -159,7 +161,7 @@ void EventRows::add(const bench::Event& event, ChainEnd& end)
               orNull(event.from), orNull(event.until), event.word, Blob{link})
         .run();
     if (!event.note.empty()) {
-        const Bytes seal = Canon("note").add(event.id.value()).add(event.note).seal();
+        const Bytes seal = sealOfNote(event.id.value(), event.note);
         m_database->prepare("INSERT INTO note VALUES (?1, ?2, ?3)")
             .with(event.id.value(), event.note, Blob{seal})
             .run();
@@ -208,6 +210,17 @@ std::vector<ChainedEvent> EventRows::linksAfter(EventId after, int count) const
         events.push_back({eventAt(statement), statement.text(linkColumn)});
     }
     return events;
+}
+
+CheckedRows EventRows::checkNotes(std::int64_t after, int count) const
+{
+    const auto check = [](const Statement& row) {
+        if (row.text(2) != sealOfNote(row.integer(0), row.text(1))) {
+            throw SqlError(Fault{FaultKind::Damaged, "note of event " + std::to_string(row.integer(0))});
+        }
+    };
+    return checkRows(m_database->prepare("SELECT event, text, seal FROM note WHERE event > ?1 ORDER BY event LIMIT ?2"),
+                     after, count, check);
 }
 
 } // namespace mend::store

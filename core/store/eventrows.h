@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/bench/event.h"
+#include "core/store/recordrows.h"
 #include "core/store/sqlite.h"
 
 #include <functional>
@@ -45,6 +46,7 @@ public:
     std::vector<bench::Event> forBench(Instant since) const;
     /// At most `count` rows after `after`, with their links, in order of number.
     std::vector<ChainedEvent> linksAfter(EventId after, int count) const;
+    CheckedRows checkNotes(std::int64_t after, int count) const;
 
 private:
     const Database* m_database;

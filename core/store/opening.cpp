@@ -1,8 +1,7 @@
 #include "core/store/opening.h"
 
+#include "core/store/pagecopy.h"
 #include "core/store/seal.h"
-
-#include <sqlite3.h>
 
 #include <random>
 #include <system_error>
@@ -42,21 +41,6 @@ void writeFirstRows(Database& database)
     WordRows(database).setMeta("fileId", fileId);
     database.prepare("INSERT INTO chain VALUES (1, 0, 0, ?1)").with(Blob{firstLink(fileId)}).run();
     transaction.commit();
-}
-
-/// A copy through SQLite itself, since a plain copy could catch the file between two pages.
-bool copyWhole(Database& from, const fs::path& to)
-{
-    std::error_code ignored;
-    fs::remove(to, ignored);
-    Database target = Database::open(to, Access::Create);
-    sqlite3_backup* const copy = sqlite3_backup_init(target.handle(), "main", from.handle(), "main");
-    if (!copy) {
-        return false;
-    }
-    const bool whole = sqlite3_backup_step(copy, -1) == SQLITE_DONE;
-    const bool finished = sqlite3_backup_finish(copy) == SQLITE_OK;
-    return whole && finished && makePrivate(to).isOk() && syncToDisk(to).isOk() && syncToDisk(to.parent_path()).isOk();
 }
 
 } // namespace
@@ -165,7 +149,8 @@ void Opening::connect()
 
 void Opening::judge()
 {
-    switch (m_migrator.assess(m_database)) {
+    m_migration = m_migrator.assess(m_database);
+    switch (m_migration) {
     case Migration::Foreign:
         refuse(FaultKind::Foreign, "not a bench file");
     case Migration::Newer:
@@ -191,13 +176,19 @@ void Opening::judge()
 
 void Opening::bringUpToDate()
 {
-    if (!writes()) {
+    if (m_migration != Migration::Outdated) {
         return;
     }
     const fs::path folder = m_options.copies.empty() ? m_file.parent_path() : m_options.copies;
     const std::string version = m_database.word("PRAGMA user_version");
     const fs::path copy = folder / (m_file.filename().native() + ".before-version-" + version);
-    const auto makeCopy = [&] { return makePrivateFolder(folder).isOk() && copyWhole(m_database, copy); };
+    const auto makeCopy = [&] {
+        return guarded([&] {
+                   demand(makePrivateFolder(folder));
+                   copyWhole(m_database, copy);
+               })
+            .isOk();
+    };
     switch (m_migrator.migrate(m_database, makeCopy)) {
     case Migration::UpToDate:
     case Migration::Migrated:

@@ -26,6 +26,7 @@ private:
     OpenOptions m_options;
     std::filesystem::path m_file;
     Migrator m_migrator;
+    Migration m_migration = Migration::UpToDate;
     Standing m_standing = Standing::Writable;
     OwnerLock m_lock;
     Database m_database;

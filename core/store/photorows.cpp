@@ -25,19 +25,15 @@ Bytes sealOf(const PhotoUse& use)
     return Canon("photo_use").add(use.photo).add(use.piece.value()).add(use.event.value()).add(use.purpose).seal();
 }
 
-const std::string selectUse = "SELECT photo, piece, event, purpose, seal FROM photo_use ";
+const std::string selectUse = "SELECT id, photo, piece, event, purpose, seal FROM photo_use ";
 
-std::vector<PhotoUse> readUses(Statement& rows)
+PhotoUse useAt(const Statement& row)
 {
-    std::vector<PhotoUse> uses;
-    while (rows.step()) {
-        PhotoUse use{toHex(rows.text(0)), PieceId(rows.integer(1)), EventId(rows.integer(2)), rows.text(3)};
-        if (rows.text(4) != sealOf(use)) {
-            throw SqlError(Fault{FaultKind::Damaged, "use of picture " + use.photo});
-        }
-        uses.push_back(std::move(use));
+    PhotoUse use{toHex(row.text(1)), PieceId(row.integer(2)), EventId(row.integer(3)), row.text(4)};
+    if (row.text(5) != sealOf(use)) {
+        throw SqlError(Fault{FaultKind::Damaged, "use of picture " + use.photo});
     }
-    return uses;
+    return use;
 }
 
 } // namespace
@@ -119,13 +115,16 @@ std::vector<PhotoUse> PhotoRows::usesOf(PieceId piece) const
 {
     Statement rows = m_database->prepare(selectUse + "WHERE piece = ?1 ORDER BY id");
     rows.with(piece.value());
-    return readUses(rows);
+    std::vector<PhotoUse> uses;
+    while (rows.step()) {
+        uses.push_back(useAt(rows));
+    }
+    return uses;
 }
 
-std::vector<PhotoUse> PhotoRows::allUses() const
+CheckedRows PhotoRows::checkUses(std::int64_t after, int count) const
 {
-    Statement rows = m_database->prepare(selectUse + "ORDER BY id");
-    return readUses(rows);
+    return checkRows(m_database->prepare(selectUse + "WHERE id > ?1 ORDER BY id LIMIT ?2"), after, count, useAt);
 }
 
 } // namespace mend::store

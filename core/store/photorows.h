@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/store/recordrows.h"
 #include "core/store/sqlite.h"
 
 #include <optional>
@@ -33,7 +34,7 @@ public:
     std::string hashAfter(const std::string& hash) const;
     void use(const PhotoUse& use);
     std::vector<PhotoUse> usesOf(PieceId piece) const;
-    std::vector<PhotoUse> allUses() const;
+    CheckedRows checkUses(std::int64_t after, int count) const;
 
 private:
     const Database* m_database;

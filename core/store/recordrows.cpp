@@ -222,6 +222,29 @@ std::optional<Piece> RecordRows::piece(PieceId id) const
     return statement.step() ? std::optional(pieceAt(statement)) : std::nullopt;
 }
 
+std::optional<Piece> RecordRows::pieceNumbered(const std::string& number) const
+{
+    Statement statement = m_database->prepare(selectPiece + "WHERE number = ?1");
+    statement.with(number);
+    return statement.step() ? std::optional(pieceAt(statement)) : std::nullopt;
+}
+
+CheckedRows RecordRows::check(Table table, std::int64_t after, int count) const
+{
+    const std::string page = "WHERE id > ?1 ORDER BY id LIMIT ?2";
+    switch (table) {
+    case Table::Customers:
+        return checkRows(m_database->prepare(selectCustomer + page), after, count, customerAt);
+    case Table::Pieces:
+        return checkRows(m_database->prepare(selectPiece + page), after, count, pieceAt);
+    case Table::Places:
+        return checkRows(m_database->prepare(selectPlace + page), after, count, placeAt);
+    case Table::People:
+        return checkRows(m_database->prepare(selectPerson + page), after, count, personAt);
+    }
+    return {};
+}
+
 std::optional<Customer> RecordRows::customer(CustomerId id) const
 {
     Statement statement = m_database->prepare(selectCustomer + "WHERE id = ?1");

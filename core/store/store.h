@@ -73,7 +73,8 @@ public:
     Result<std::vector<bench::Event>> allEvents() const;
 
     // What may be put right. An id that is set replaces the row, else the next number is given.
-    /// A new owner (or one already known, by id), their piece and its first events, which may leave their piece unset.
+    /// A new owner (or one already known, by id), their piece and its first events, which may leave
+    /// their piece unset. Told again word for word it changes nothing and gives the same id.
     Result<PieceId> takeIn(const record::Customer& owner, const record::Piece& piece,
                            std::span<const bench::Event> events);
     Result<CustomerId> put(const record::Customer& customer);

@@ -1,8 +1,13 @@
 #include "core/store/storethread.h"
 
+#include <sys/resource.h>
+#include <unistd.h>
+
 namespace mend::store {
 
 namespace {
+
+constexpr int asideNiceness = 10;
 
 /// Faults of the act itself: trying again changes nothing.
 bool isOfTheAct(const Fault& fault) { return fault.kind == FaultKind::Conflict || fault.kind == FaultKind::BadInput; }
@@ -169,9 +174,26 @@ void StoreThread::sliceFirstJob(std::unique_lock<std::mutex>& held)
     LongJob& job = *m_jobs.front();
     held.unlock();
     const bool over = job.slice(*m_store, Steady::now() + m_patience.slice);
+    if (over) {
+        doAside(job.afterwards());
+    }
     held.lock();
     if (over) {
         m_jobs.pop_front();
+    }
+}
+
+void StoreThread::doAside(std::function<void()> work)
+{
+    std::erase_if(m_aside, [](const std::future<void>& running) {
+        return running.wait_for(std::chrono::seconds(0)) == std::future_status::ready;
+    });
+    if (work) {
+        m_aside.push_back(std::async(std::launch::async, [work = std::move(work)] {
+            // Taps and sounds first; on Linux a priority belongs to a thread.
+            ::setpriority(PRIO_PROCESS, static_cast<id_t>(::gettid()), asideNiceness);
+            work();
+        }));
     }
 }
 

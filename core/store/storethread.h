@@ -6,6 +6,7 @@
 #include <condition_variable>
 #include <deque>
 #include <functional>
+#include <future>
 #include <memory>
 #include <mutex>
 #include <span>
@@ -40,6 +41,8 @@ public:
     virtual ~LongJob() = default;
     /// Works until about `until`; true once there is nothing left to do.
     virtual bool slice(Store& store, std::chrono::steady_clock::time_point until) = 0;
+    /// What is left to do then without the store: runs on a thread of its own, with low priority.
+    virtual std::function<void()> afterwards() { return {}; }
 };
 
 /// Gives the bench file a thread of its own, so that no tap ever waits for the disk. Writes are
@@ -48,7 +51,7 @@ public:
 class StoreThread {
 public:
     StoreThread(std::unique_ptr<Store> store, StoreNews news, Patience patience = {});
-    /// Tries once more what is still queued, then closes the file.
+    /// Tries once more what is still queued, lets what runs aside end, then closes the file.
     ~StoreThread();
     StoreThread(const StoreThread&) = delete;
     StoreThread& operator=(const StoreThread&) = delete;
@@ -82,6 +85,7 @@ private:
     void tellTrouble(const Fault& fault);
     void tellRelief();
     void sliceFirstJob(std::unique_lock<std::mutex>& held);
+    void doAside(std::function<void()> work);
 
     const std::unique_ptr<Store> m_store;
     const StoreNews m_news;
@@ -95,7 +99,8 @@ private:
     // Of the store's own thread only.
     std::optional<Steady::time_point> m_troubleSince;
     bool m_troubleTold = false;
-    std::thread m_thread; // last: everything above stands before it runs
+    std::vector<std::future<void>> m_aside; ///< what long jobs do afterwards
+    std::thread m_thread;                   // last: everything above stands before it runs
 };
 
 } // namespace mend::store

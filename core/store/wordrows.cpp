@@ -69,6 +69,14 @@ void WordRows::setMeta(const std::string& key, const std::string& value)
         "meta", key, value);
 }
 
+void WordRows::checkMeta() const
+{
+    Statement statement = m_database->prepare("SELECT key, value, seal FROM meta");
+    while (statement.step()) {
+        sealedValue(statement, "meta");
+    }
+}
+
 void WordRows::putRules(const RuleText& revision)
 {
     const auto held = rules(revision.hash);

@@ -29,6 +29,9 @@ public:
     std::optional<std::string> meta(const std::string& key) const;
     void setMeta(const std::string& key, const std::string& value);
 
+    /// Reads what the file says of itself; throws where a seal is broken.
+    void checkMeta() const;
+
     /// Written once: the same hash with another text is a Conflict.
     void putRules(const RuleText& rules);
     std::optional<std::string> rules(const std::string& hash) const;

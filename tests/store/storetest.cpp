@@ -69,8 +69,10 @@ TEST(Store, TakesAPieceInWholeOrNotAtAll)
     const auto id = store->takeIn(owner, somePiece(2), std::span(&good, 1));
     ASSERT_TRUE(id.isOk());
     EXPECT_EQ(store->allEvents().value().at(0).piece, id.value());
+    // Told again after a lost answer it is the same piece.
+    EXPECT_EQ(store->takeIn(owner, somePiece(2), std::span(&good, 1)).value(), id.value());
     // The same number on a second tag would send a piece home with the wrong owner.
-    EXPECT_EQ(store->takeIn(owner, somePiece(2), {}).fault().kind, FaultKind::Conflict);
+    EXPECT_EQ(store->takeIn({CustomerId(), "Mr Heron", ""}, somePiece(2), {}).fault().kind, FaultKind::Conflict);
     EXPECT_EQ(store->customers().value().size(), 2U);
 }
 
