@@ -73,7 +73,10 @@ bool firstPageFits(std::istream& journal, std::uint32_t sector, std::uint32_t pa
             return bigEndian(before, applicationAt) == applicationId && (now == then || now == then + 1);
         }
     }
-    return true; // a journal that never got as far as the first page changed nothing yet
+    journal.clear();
+    journal.seekg(0, std::ios::end);
+    // Every transaction of ours writes the first page first; a journal without any page undoes nothing.
+    return journal.tellg() <= static_cast<std::streamoff>(sector);
 }
 
 } // namespace

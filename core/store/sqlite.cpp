@@ -281,7 +281,18 @@ std::string Database::head(std::size_t count) const
     return bytes;
 }
 
-Transaction::Transaction(Database& database) : m_database(database) { m_database.run("BEGIN IMMEDIATE"); }
+Transaction::Transaction(Database& database) : m_database(database)
+{
+    m_database.run("BEGIN IMMEDIATE");
+    try {
+        // Writes the first page as it is, so that it stands first in the journal: by it a journal that
+        // is left behind is known to belong to this file (see journalBelongs).
+        m_database.run("PRAGMA user_version = " + m_database.word("PRAGMA user_version"));
+    } catch (const SqlError&) {
+        sqlite3_exec(m_database.handle(), "ROLLBACK", nullptr, nullptr, nullptr);
+        throw;
+    }
+}
 
 Transaction::~Transaction()
 {

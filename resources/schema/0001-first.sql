@@ -38,24 +38,6 @@ CREATE TABLE person (
     seal BLOB NOT NULL CHECK (length(seal) = 16)
 ) STRICT;
 
--- Weekly hours in minutes of the local day; weekday 1 is Monday (ISO 8601).
-CREATE TABLE person_hours (
-    person INTEGER NOT NULL REFERENCES person (id),
-    weekday INTEGER NOT NULL CHECK (weekday BETWEEN 1 AND 7),
-    from_minute INTEGER NOT NULL CHECK (from_minute BETWEEN 0 AND 1440),
-    to_minute INTEGER NOT NULL CHECK (to_minute BETWEEN from_minute AND 1440),
-    PRIMARY KEY (person, weekday, from_minute)
-) STRICT, WITHOUT ROWID;
-
--- A dated exception stands for the whole day; equal minutes mean absent.
-CREATE TABLE person_exception (
-    person INTEGER NOT NULL REFERENCES person (id),
-    day TEXT NOT NULL CHECK (length(day) = 10),
-    from_minute INTEGER NOT NULL CHECK (from_minute BETWEEN 0 AND 1440),
-    to_minute INTEGER NOT NULL CHECK (to_minute BETWEEN from_minute AND 1440),
-    PRIMARY KEY (person, day, from_minute)
-) STRICT, WITHOUT ROWID;
-
 CREATE TABLE piece (
     id INTEGER PRIMARY KEY NOT NULL,
     number TEXT NOT NULL UNIQUE CHECK (length(number) BETWEEN 1 AND 20),
@@ -73,13 +55,6 @@ CREATE TABLE piece (
     seal BLOB NOT NULL CHECK (length(seal) = 16)
 ) STRICT;
 CREATE INDEX piece_owner ON piece (owner);
-
-CREATE TABLE fragment (
-    id INTEGER PRIMARY KEY NOT NULL,
-    piece INTEGER NOT NULL REFERENCES piece (id),
-    label TEXT NOT NULL,
-    UNIQUE (piece, label)
-) STRICT;
 
 CREATE TABLE rule_revision (
     hash TEXT PRIMARY KEY NOT NULL CHECK (length(hash) BETWEEN 1 AND 128),
