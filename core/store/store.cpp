@@ -3,6 +3,7 @@
 #include "core/store/eventrows.h"
 #include "core/store/inhand.h"
 #include "core/store/opening.h"
+#include "core/store/pagecopy.h"
 #include "core/store/recordrows.h"
 
 #include <algorithm>
@@ -296,6 +297,18 @@ Result<std::optional<Bytes>> Store::thumbnail(const std::string& hash) const
 Result<std::vector<PhotoUse>> Store::photosOf(PieceId piece) const
 {
     return guarded([&] { return PhotoRows(m_database).usesOf(piece); });
+}
+
+Outcome Store::saveAs(const std::filesystem::path& to)
+{
+    return guarded([&] {
+        const std::filesystem::path made = to.native() + ".unfinished";
+        copyWhole(m_database, made);
+        if (const Outcome named = renameIfFree(made, to); !named) {
+            std::filesystem::remove(made);
+            throw SqlError(named.fault());
+        }
+    });
 }
 
 Outcome Store::forget(CustomerId customer)

@@ -108,6 +108,10 @@ public:
     /// theirs go too. Old backups still hold the name until they are gone.
     Outcome forget(CustomerId customer);
 
+    /// Copies the whole file, pictures too, to a name that must be free: for a file that was moved
+    /// or removed while open, or whose disk takes nothing any more.
+    Outcome saveAs(const std::filesystem::path& to);
+
     /// The connection, for this floor's own checks and copies.
     Database& database() { return m_database; }
     const Database& database() const { return m_database; }

@@ -5,6 +5,7 @@
 
 #include "tests/store/benchmaker.h"
 
+#include <QCoreApplication>
 #include <cstdlib>
 #include <string>
 
@@ -18,6 +19,7 @@ int main(int argc, char** argv)
     if (argc != 4) {
         return 2;
     }
+    const QCoreApplication application(argc, argv);
     const std::filesystem::path file = argv[1];
     test::EventMaker maker(static_cast<unsigned>(std::atoi(argv[2])));
     auto store = test::openOrDie(file, OpenMode::ReadWrite);

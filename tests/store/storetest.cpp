@@ -187,3 +187,19 @@ TEST(Store, HandsTheBenchWhatItMustKnowAndNoMore)
     }
     EXPECT_EQ(ids, (std::vector<std::int64_t>{3, 4, 5, 6, 7, 9, 10, 13, 14, 15}));
 }
+
+TEST(Store, CanBeSavedElsewhereOnceItsFileIsGoneF19)
+{
+    const Scratch scratch;
+    const auto store = openOrDie(scratch / "bench.mend");
+    furnish(*store);
+    const Event event = someEvent(1, What::Done);
+    ASSERT_TRUE(store->append(std::span(&event, 1)).isOk());
+    std::filesystem::remove(scratch / "bench.mend");
+    EXPECT_FALSE(store->isStillThere());
+    EXPECT_EQ(store->standing(), Standing::Gone);
+    EXPECT_EQ(store->setSetting("a", "b").fault().kind, FaultKind::NotFound);
+    ASSERT_TRUE(store->saveAs(scratch / "saved.mend").isOk());
+    EXPECT_EQ(openOrDie(scratch / "saved.mend", OpenMode::ReadWrite)->allEvents().value(), std::vector{event});
+    EXPECT_EQ(store->saveAs(scratch / "saved.mend").fault().kind, FaultKind::Conflict) << "nothing is written over";
+}
