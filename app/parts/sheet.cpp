@@ -191,6 +191,7 @@ private:
 
     void add(const Sheet::Choices& block)
     {
+        m_y += block.bench ? m_gap : 0; // nothing to be hit by mistake above an act of the bench
         if (!block.label.isEmpty()) {
             m_y += int(paragraph(block.label, quiet(Role::Reason), left(), wide())) + m_scribe.px(3);
         }
@@ -215,7 +216,7 @@ private:
     /// As many beside each other as their words allow; rows as even as can be.
     int columnsFor(const Sheet::Choices& block, int count) const
     {
-        double widest = block.bench ? std::max(m_scribe.mm(benchActMm), m_scribe.px(120)) : m_scribe.px(110);
+        double widest = block.bench ? std::max(m_scribe.mm(benchActMm), m_scribe.px(120)) : m_scribe.px(64);
         for (const auto& choice : block.choices) {
             const double words = m_scribe.width(choice.label, choice.strong ? Role::CardAct : Role::Body);
             const double share = block.bench && choice.label.contains(QLatin1Char(' ')) ? 0.65 : 1.0;

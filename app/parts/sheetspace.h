@@ -21,8 +21,8 @@ public:
 
 protected:
     /// What the two show now; worked out anew by `refresh`.
-    virtual Sheet listSheet() const = 0;
-    virtual Sheet pageSheet() const = 0;
+    virtual Sheet listSheet() = 0;
+    virtual Sheet pageSheet() = 0;
     void refresh();
     /// Something was chosen in the list: where only one has room, its page comes.
     void openPage();
