@@ -16,6 +16,7 @@ struct BenchPlan {
     bool railIsButton = false;
     bool oneAtATime = false;
     int columns = 2; ///< of cards
+    bool operator==(const BenchPlan&) const = default;
 };
 
 /// `size` is that of the whole window. `pieces` wanting a row of the strip.

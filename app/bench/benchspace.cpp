@@ -94,8 +94,10 @@ void BenchSpace::setManner(const service::Manner& manner)
 
 void BenchSpace::setPlan(const BenchPlan& plan)
 {
-    m_plan = plan;
-    arrange(false);
+    if (plan != m_plan) {
+        m_plan = plan;
+        arrange(false);
+    }
 }
 
 void BenchSpace::hideOwners(bool hidden)

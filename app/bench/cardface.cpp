@@ -41,7 +41,11 @@ CardFace faceOf(const bench::Card& card, const Picture& picture)
     if (offer != picture.extras.undo.end()) {
         face.undo = *offer;
     }
-    face.sentence = cardSentence(card, picture.names, picture.now, picture.manner);
+    bench::Card said = card;
+    if (picture.hideOwners) {
+        said.ownerName.clear();
+    }
+    face.sentence = cardSentence(said, picture.names, picture.now, picture.manner);
     if (!face.mark.isEmpty()) {
         face.sentence += QStringLiteral(". ") + face.mark;
     }

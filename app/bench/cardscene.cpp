@@ -92,13 +92,15 @@ private:
         if (!m_dark) {
             const bool open = m_card.standing == Standing::Open || m_card.standing == Standing::UnderHands ||
                               m_card.standing == Standing::DoNow;
+            const bool asks = m_card.standing == Standing::Past; // only with an answer
             const bool stopped = m_card.standing == Standing::Stopped || m_card.standing == Standing::OnHold;
             const auto& t = m_scribe.tokens();
             m_scribe.frame(all,
-                           open      ? t.ink
-                           : stopped ? t.ink2
-                                     : t.hair,
-                           m_scribe.px(open ? 3 : 1.2), t.ground, radius, stopped ? Qt::DashLine : Qt::SolidLine);
+                           open || asks ? t.ink
+                           : stopped    ? t.ink2
+                                        : t.hair,
+                           m_scribe.px(open || asks ? 3 : 1.2), t.ground, radius,
+                           stopped || asks ? Qt::DashLine : Qt::SolidLine);
         }
         Hit whole;
         whole.key = cardKey(m_card.piece);

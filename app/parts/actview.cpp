@@ -141,8 +141,8 @@ void ActView::collectHits()
         }
     }
     m_gate.shows(this, before, m_hits);
-    if (m_press && !hit(m_press->key)) {
-        cancel();
+    if (m_press && !m_press->key.isEmpty() && !hit(m_press->key)) {
+        m_press->key.clear(); // what was aimed at is gone; the finger may still push
     }
     if (!m_focus.isEmpty() && !hit(m_focus)) {
         m_focus.clear();
