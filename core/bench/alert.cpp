@@ -17,20 +17,21 @@ constexpr Span shortestAlarmed = minutes(3);
 /// What people and the program said about alerts, by key.
 using AnswersByKey = std::map<std::string, const AlertAnswer*, std::less<>>;
 
-/// Marks one run of a window for ever: the newest of the touches it counts from. Readings move
-/// the times of a window but never this, so they cannot make a second alert of it.
-Instant runOf(const Window& window)
-{
-    Instant newest{};
-    for (const Reckoning& reckoning : window.why) {
-        newest = std::max(newest, reckoning.origin);
-    }
-    return newest;
-}
+/// One run of a window, by the newest of the touches that it counts from. Readings, retold times and steps of the
+/// clock move the times of a window but never the event that began the run, so they make no second alert of it.
+struct Run {
+    EventId by;
+    Instant since;
+};
 
-std::string whatCalls(std::string_view kind, Instant mark)
+Run runOf(const Window& window)
 {
-    return std::string(kind) + '@' + std::to_string(mark.time_since_epoch().count());
+    Run run;
+    for (const Reckoning& reckoning : window.why) {
+        run.by = std::max(run.by, reckoning.event);
+        run.since = std::max(run.since, reckoning.origin);
+    }
+    return run;
 }
 
 std::string firstWord(const std::string& act) { return act.substr(0, act.find(' ')); }
@@ -62,10 +63,10 @@ public:
         if (!m_window.closes || m_window.counted || m_now >= *m_window.closes || isTold()) {
             return std::nullopt;
         }
-        Alert alert = blank(AlertKind::Closes, whatCalls("closes", m_run));
+        Alert alert = blank(AlertKind::Closes, whatCalls("closes"));
         alert.urgency = isCostly(m_window.miss) ? Urgency::A : Urgency::B;
         alert.quiet = alert.quiet && alert.urgency != Urgency::A;
-        const Instant opens = m_window.opens.value_or(m_run);
+        const Instant opens = m_window.opens.value_or(m_run.since);
         const Instant latestStart = m_window.latestStart.value_or(*m_window.closes - m_window.handsOn);
         const AlertAnswer* shown = answerTo(alert.key);
         if (const auto times = alertTimes(opens, *m_window.closes, *m_window.closes - latestStart)) {
@@ -108,6 +109,16 @@ private:
         return found == m_answers.end() ? nullptr : found->second;
     }
 
+    std::string whatCalls(std::string_view kind) const
+    {
+        return std::string(kind) + '@' + std::to_string(m_run.by.value());
+    }
+    /// Each "Not yet" asks anew, and so under a key of its own.
+    std::string whatOpens() const
+    {
+        return m_window.askAgain ? whatCalls("asks") + '+' + std::to_string((*m_window.askAgain - m_run.since).count())
+                                 : whatCalls("opens");
+    }
     std::string keyOf(std::string_view what) const { return alertKey(m_window.piece, m_window.stage, what); }
 
     /// The newest "hands on it" to any alert of this run of the window, or its begin. A "Not yet" takes hands off.
@@ -115,7 +126,7 @@ private:
     {
         std::optional<Instant> since = m_window.begunAt;
         const std::string prefix = keyOf({});
-        const Instant from = std::max(m_run, m_told && m_told->notYet ? *m_told->notYet : m_run);
+        const Instant from = std::max(m_run.since, m_told && m_told->notYet ? *m_told->notYet : m_run.since);
         for (auto it = m_answers.lower_bound(prefix); it != m_answers.end() && it->first.starts_with(prefix); ++it) {
             const AlertAnswer& answer = *it->second;
             if (answer.how == answeredKey(Answered::HandsOn) && answer.at >= from && (!since || answer.at > *since)) {
@@ -160,8 +171,7 @@ private:
             (m_window.closes && m_now >= *m_window.closes)) {
             return std::nullopt;
         }
-        Alert alert = blank(AlertKind::Opens,
-                            m_window.askAgain ? whatCalls("asks", *m_window.askAgain) : whatCalls("opens", m_run));
+        Alert alert = blank(AlertKind::Opens, whatOpens());
         std::optional<Instant> due = m_window.opens;
         if (m_window.askAgain) {
             due = m_window.askAgain;
@@ -186,7 +196,7 @@ private:
         if (!m_window.closes || m_window.counted || isTold() || (m_handsSince && asksDoneAt() == *m_window.closes)) {
             return std::nullopt;
         }
-        Alert alert = blank(AlertKind::Closed, whatCalls("closed", m_run));
+        Alert alert = blank(AlertKind::Closed, whatCalls("closed"));
         alert.due = *m_window.closes;
         return alert;
     }
@@ -196,7 +206,7 @@ private:
         if (!m_handsSince || m_window.counted || (m_told && m_told->missed)) {
             return std::nullopt;
         }
-        Alert alert = blank(AlertKind::Done, whatCalls("done", *m_handsSince));
+        Alert alert = blank(AlertKind::Done, whatCalls("done"));
         alert.due = asksDoneAt();
         return alert;
     }
@@ -204,7 +214,7 @@ private:
     const Window& m_window;
     const AnswersByKey& m_answers;
     Instant m_now;
-    Instant m_run;
+    Run m_run;
     const PieceState* m_piece;
     const StageRecord* m_told;
     const rules::Stage* m_stage = nullptr;

@@ -113,7 +113,8 @@ private:
                 continue;
             }
             calling.heard.shown = true;
-            m_out.facts.push_back({heardKey(*calling.alert, calling.call), Answered::Shown});
+            const Alert& alert = *calling.alert;
+            m_out.facts.push_back({heardKey(alert, calling.call), alert.piece, alert.stage});
         }
     }
 
@@ -373,6 +374,17 @@ Span burstLength(Signal signal)
 }
 
 Instant pausedUntil(Instant now, Span asked) { return now + std::clamp(asked, Span{0}, longestPause); }
+
+Event factEvent(const AlertFact& fact, PersonId by)
+{
+    Event event;
+    event.what = What::AlertAnswered;
+    event.piece = fact.piece;
+    event.stage = fact.stage;
+    event.person = by;
+    event.word = answerWord(fact.key, Answered::Shown);
+    return event;
+}
 
 Decision decide(const AlertMemory& memory, std::span<const Alert> alerts, std::span<const AlertAnswer> answers,
                 const DeskInputs& inputs)

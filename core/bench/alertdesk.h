@@ -105,12 +105,16 @@ struct MissedReport {
     bool operator==(const MissedReport&) const = default;
 };
 
-/// A fact about an alert that has to be recorded, as an event of kind AlertAnswered with `answerWord(key, how)`.
+/// A fact about an alert that has to be recorded: it was shown, and sounded unless the sound is off.
 struct AlertFact {
-    std::string key; ///< the alert's, or that of one of its calls
-    Answered how = Answered::Shown;
+    std::string key; ///< the alert's, or that of one of its later calls
+    PieceId piece;
+    StageInstance stage;
     bool operator==(const AlertFact&) const = default;
 };
+
+/// The event that keeps a fact; times and boot are the recorder's.
+Event factEvent(const AlertFact& fact, PersonId by);
 
 /// What is heard and seen from now on, until `next` or until something else happens.
 struct Decision {

@@ -79,7 +79,8 @@ private:
         } else if (answer && answer->how == answeredKey(Answered::Shown)) {
             heard.firstSounded = answer->at;
         }
-        if (heard.call != key) {
+        const bool putOffSince = call.stage == CallStage::PutOff && heard.sounded && *heard.sounded < call.since;
+        if (heard.call != key || putOffSince) {
             heard.call = key;
             heard.shown = false;
             heard.sounded.reset();
@@ -143,7 +144,7 @@ std::string heardKey(const Alert& alert, const Call& call)
     case CallStage::First:
         return alert.key;
     case CallStage::PutOff:
-        return alert.key + "/again@" + std::to_string(call.since.time_since_epoch().count());
+        return alert.key + "/again";
     case CallStage::Last:
         return alert.key + "/last";
     }

@@ -61,14 +61,12 @@ void AlertService::carryOut(const bench::Decision& decision)
     }
     std::vector<bench::Event> facts;
     for (const bench::AlertFact& fact : decision.facts) {
-        if (const bench::Alert* calling = alert(fact.key)) {
-            bench::Event event = m_bench.told(bench::What::AlertAnswered);
-            const bench::Event answered = bench::answerEvent(*calling, fact.how, m_bench.atBench());
-            event.piece = answered.piece;
-            event.stage = answered.stage;
-            event.word = answered.word;
-            facts.push_back(event);
-        }
+        bench::Event event = m_bench.told(bench::What::AlertAnswered);
+        const bench::Event kept = bench::factEvent(fact, m_bench.atBench());
+        event.piece = kept.piece;
+        event.stage = kept.stage;
+        event.word = kept.word;
+        facts.push_back(event);
     }
     m_bench.tellAside(std::move(facts));
     if (decision.missed) {

@@ -103,7 +103,7 @@ public:
             heard.push_back({inputs.now, *m_last.play});
         }
         for (const AlertFact& fact : m_last.facts) {
-            answer(fact.key, fact.how);
+            answer(fact.key, Answered::Shown);
         }
         return m_last;
     }

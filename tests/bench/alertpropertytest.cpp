@@ -139,10 +139,19 @@ private:
         }
         for (const std::string& key : decision.play->keys) {
             if (m_byKey.contains(key)) {
-                said.push_back({run.inputs.now, decision.memory.heard.at(key).call, m_byKey.at(key)});
+                const AlertAnswer* answered = lastAnswer(key);
+                const bool wasPutOff = answered && answered->how != answeredKey(Answered::Shown);
+                const std::string which = wasPutOff ? std::to_string(answered->at.time_since_epoch().count()) : "";
+                said.push_back({run.inputs.now, decision.memory.heard.at(key).call + which, m_byKey.at(key)});
                 m_acts.emplace(m_byKey.at(key).benchName, run.inputs.now + dice.span(seconds(1), minutes(4)));
             }
         }
+    }
+
+    const AlertAnswer* lastAnswer(const std::string& key) const
+    {
+        const auto found = std::ranges::find(run.answers, key, &AlertAnswer::key);
+        return found == run.answers.end() ? nullptr : &*found;
     }
 
     void answerSomething(const Decision& decision)

@@ -34,6 +34,7 @@ protected:
         window.latestStart = *window.closes - window.handsOn;
         window.miss = rules::Miss::Afternoon;
         Reckoning wait;
+        wait.event = EventId(origin.time_since_epoch() / minutes(1));
         wait.origin = origin;
         wait.figure = minutes(2);
         Reckoning close = wait;
@@ -202,6 +203,23 @@ TEST_F(AlertsOfWindows, KeepTheirKeyWhenAReadingMovesTheWindow)
     windows.front().closes = noon + minutes(50);
     windows.front().latestStart = noon + minutes(45);
     EXPECT_EQ(find(alerts(noon), AlertKind::Closes)->key, before);
+}
+
+TEST_F(AlertsOfWindows, KeepTheirKeyWhenTheClockIsPutRight)
+{
+    windows = {wipe()};
+    windows.front().askAgain = noon + minutes(9);
+    const auto before = alerts(noon);
+    Window& moved = windows.front();
+    for (std::optional<Instant>* instant : {&moved.opens, &moved.closes, &moved.latestStart, &moved.askAgain}) {
+        **instant += hours(1);
+    }
+    for (Reckoning& reckoning : moved.why) {
+        reckoning.origin += hours(1);
+    }
+    const auto after = alerts(noon + hours(1));
+    EXPECT_EQ(find(after, AlertKind::Closes)->key, find(before, AlertKind::Closes)->key);
+    EXPECT_EQ(find(after, AlertKind::Opens)->key, find(before, AlertKind::Opens)->key);
 }
 
 TEST_F(AlertsOfWindows, AreNotWithdrawnByAReadingOnceShown)
