@@ -1,0 +1,199 @@
+#include "tests/bench/yearjudge.h"
+
+#include <algorithm>
+
+namespace mend::bench::test {
+
+using std::chrono::minutes;
+using std::chrono::seconds;
+
+/// A miss costs an afternoon or more, and there is room for an alarm at all.
+bool YearJudge::isCounted(const Window& window) const
+{
+    if (!window.closes || !window.latestStart || window.counted || window.miss < rules::Miss::Afternoon) {
+        return false;
+    }
+    const Instant opens = window.opens.value_or(*window.closes - window.handsOn);
+    const Span width = *window.closes - opens;
+    return width >= minutes(3) && width - window.handsOn >= seconds(1);
+}
+
+void YearJudge::settle(const WindowRun& run, const Costly& window)
+{
+    ++m_figures.costly;
+    switch (window.fate) {
+    case Fate::Open:
+        ++m_figures.gone;
+        break;
+    case Fate::Acted:
+        ++m_figures.actedBefore;
+        break;
+    case Fate::Heard:
+        ++m_figures.heardInTime;
+        break;
+    case Fate::Asleep:
+    case Fate::Missed:
+        m_figures.unheard.push_back(std::to_string(run.piece.value()) + ' ' + run.stage.stage + " latest start " +
+                                    toRfc3339(window.latestStart) + (window.fate == Fate::Asleep ? " asleep" : ""));
+        break;
+    case Fate::Moved:
+        ++m_figures.movedIntoPast;
+        break;
+    case Fate::Listed:
+        ++m_figures.missedAsleep;
+        break;
+    }
+}
+
+void YearJudge::watch(Instant wall, Span skew, bool awake)
+{
+    const Span moved = skew - m_skew;
+    m_skew = skew;
+    std::set<WindowRun> present;
+    for (const Window& window : m_bench.windows()) {
+        if (!isCounted(window)) {
+            continue;
+        }
+        const WindowRun run = runOfWindow(window);
+        present.insert(run);
+        const auto [at, isNew] = m_costly.try_emplace(run);
+        Costly& costly = at->second;
+        if (isNew) {
+            costly.latestStart = *window.latestStart;
+            costly.seen = wall;
+        }
+        const Instant before = costly.latestStart + moved;
+        const Instant seen = costly.seen + moved;
+        costly.latestStart = *window.latestStart;
+        costly.seen = wall;
+        if (costly.fate != Fate::Open) {
+            continue;
+        }
+        const bool hasHands =
+            window.begunAt.has_value() || std::ranges::any_of(m_bench.alerts(), [&](const Alert& alert) {
+                return alert.piece == window.piece && alert.stage == window.stage && alert.handsSince;
+            });
+        if (hasHands) {
+            costly.fate = Fate::Acted;
+        } else if (wall >= costly.latestStart) {
+            // It went by while it stood where it stands, or it was moved behind now in one stroke.
+            const bool wentBy = !isNew && before > seen && before <= wall;
+            costly.fate = !wentBy ? Fate::Moved : (m_wasAwake ? Fate::Missed : Fate::Asleep);
+        }
+    }
+    for (auto it = m_costly.begin(); it != m_costly.end();) {
+        if (present.contains(it->first)) {
+            ++it;
+            continue;
+        }
+        if (it->second.fate == Fate::Open) {
+            it->second.fate = Fate::Acted; // done, or taken back, before anything was due
+        }
+        settle(it->first, it->second);
+        it = m_costly.erase(it);
+    }
+    m_wasAwake = awake;
+}
+
+void YearJudge::heardOf(const Alert& alert, Instant wall)
+{
+    for (auto& [run, costly] : m_costly) {
+        bool covers = run.piece == alert.piece && run.stage == alert.stage;
+        for (std::size_t i = 0; i < alert.chain.size(); ++i) {
+            covers = covers || (run.piece == alert.chainPieces[i] && run.stage == alert.chain[i]);
+        }
+        if (covers && alert.kind == AlertKind::Closes && costly.fate == Fate::Open && wall < costly.latestStart) {
+            costly.fate = Fate::Heard;
+        }
+    }
+}
+
+void YearJudge::countAlert(const std::string& key, Urgency urgency, Instant now)
+{
+    if (!m_sounded.insert(key).second) {
+        return; // repeats and later calls of one alert count once
+    }
+    ++m_figures.alerts;
+    (urgency == Urgency::A ? m_figures.a : urgency == Urgency::B ? m_figures.b : m_figures.c) += 1;
+    m_recent.push_back(now);
+    while (m_recent.front() <= now - minutes(10)) {
+        m_recent.pop_front();
+    }
+    m_figures.mostInTenMinutes = std::max(m_figures.mostInTenMinutes, static_cast<int>(m_recent.size()));
+    m_figures.floods += m_recent.size() == 11 ? 1 : 0;
+}
+
+void YearJudge::hear(const Decision& decision, Instant wall, Instant now)
+{
+    if (decision.missed) {
+        for (const MissedAlert& line : decision.missed->lines) {
+            const auto alert = std::ranges::find(m_bench.alerts(), line.key, &Alert::key);
+            for (auto& [run, costly] : m_costly) {
+                const bool isIt =
+                    alert != m_bench.alerts().end() && run.piece == alert->piece && run.stage == alert->stage;
+                bool inChain = false;
+                for (std::size_t i = 0; alert != m_bench.alerts().end() && i < alert->chain.size(); ++i) {
+                    inChain = inChain || (run.piece == alert->chainPieces[i] && run.stage == alert->chain[i]);
+                }
+                if ((isIt || inChain) && costly.fate == Fate::Asleep) {
+                    costly.fate = Fate::Listed;
+                }
+            }
+        }
+    }
+    if (!decision.play || decision.play->keys.empty()) {
+        return;
+    }
+    ++m_figures.bursts;
+    m_recentBursts.push_back(now);
+    while (m_recentBursts.front() <= now - minutes(10)) {
+        m_recentBursts.pop_front();
+    }
+    m_figures.mostBurstsInTenMinutes =
+        std::max(m_figures.mostBurstsInTenMinutes, static_cast<int>(m_recentBursts.size()));
+    for (const std::string& key : decision.play->keys) {
+        const auto alert = std::ranges::find(m_bench.alerts(), key, &Alert::key);
+        const HeardAlert& heard = decision.memory.heard.at(key);
+        m_figures.early += wall < alert->due ? 1 : 0;
+        const auto answered = std::ranges::find(m_bench.bench().answers, key, &AlertAnswer::key);
+        const bool isAnswered =
+            answered != m_bench.bench().answers.end() && answered->how != answeredKey(Answered::Shown);
+        const std::string call = heard.call + (isAnswered ? '/' + toRfc3339(answered->at - m_skew) : "");
+        m_figures.duplicates += m_calls.insert(call).second ? 0 : 1;
+        auto& times = m_announced[key];
+        times.push_back(now);
+        m_figures.chattering += times.size() >= 3 && now - times[times.size() - 3] < minutes(1) ? 1 : 0;
+        countAlert(key, alert->urgency, now);
+        heardOf(*alert, wall);
+    }
+}
+
+void YearJudge::handedOver(PieceId piece)
+{
+    std::erase_if(m_costly, [&](const auto& entry) {
+        if (entry.first.piece == piece) {
+            settle(entry.first, entry.second);
+        }
+        return entry.first.piece == piece;
+    });
+}
+
+void YearJudge::finish()
+{
+    for (const auto& [run, costly] : m_costly) {
+        settle(run, costly);
+    }
+}
+
+std::optional<Instant> YearJudge::next(Instant wall) const
+{
+    std::optional<Instant> soonest;
+    for (const auto& [run, costly] : m_costly) {
+        if (costly.latestStart > wall && (!soonest || costly.latestStart < *soonest)) {
+            soonest = costly.latestStart;
+        }
+    }
+    return soonest;
+}
+
+} // namespace mend::bench::test
