@@ -163,7 +163,7 @@ public:
     {
         Event came = m_mender.toldAt(What::PersonCame, demoDay(m_now.utc, m_now.utc).from, ines);
         m_mender.tell(came);
-        return waiting() && padsDry() && goldOpens() && fillerCloses() && answered();
+        return waiting() && padsDry() && goldOpens() && fillerCloses();
     }
 
     std::vector<Event> events() const
@@ -174,7 +174,7 @@ public:
         std::erase_if(all, [from](const Event& event) {
             return event.what == What::ReadingTaken && event.happened < from - days(1);
         });
-        return renumbered(std::move(all));
+        return withAnswers(renumbered(std::move(all)));
     }
 
 private:
@@ -277,15 +277,15 @@ private:
         return false;
     }
 
-    std::vector<bench::Alert> alerts() const
+    std::vector<bench::Alert> alertsOf(const std::vector<Event>& events) const
     {
-        const bench::BenchFold bench = bench::fold(m_mender.roster(), m_mender.events(), m_book);
+        const bench::BenchFold bench = bench::fold(m_mender.roster(), events, m_book);
         return bench::alertsFor(bench, bench::windowsOf(bench, m_book, m_now.utc), m_book, m_now.utc);
     }
 
     std::optional<Instant> firstCall(PieceId piece) const
     {
-        for (const bench::Alert& alert : alerts()) {
+        for (const bench::Alert& alert : alertsOf(m_mender.events())) {
             if (alert.piece == piece && alert.kind == bench::AlertKind::Closes) {
                 return alert.due;
             }
@@ -293,21 +293,22 @@ private:
         return std::nullopt;
     }
 
-    /// What called before now was seen and heard.
-    bool answered()
+    /// What called before now was seen and heard. Told last: alerts are named by the numbers of events.
+    std::vector<Event> withAnswers(std::vector<Event> events) const
     {
-        for (const bench::Alert& alert : alerts()) {
+        for (const bench::Alert& alert : alertsOf(events)) {
             if (alert.due > m_now.utc) {
                 continue;
             }
             Event event = bench::answerEvent(alert, bench::Answered::Heard, ines);
             const Event told = m_mender.toldAt(What::AlertAnswered, std::min(alert.due + minutes(1), m_now.utc), ines);
+            event.id = EventId(events.back().id.value() + 1);
             event.happened = told.happened;
             event.recorded = told.recorded;
             event.boot = told.boot;
-            m_mender.tell(event);
+            events.push_back(event);
         }
-        return true;
+        return events;
     }
 
     const rules::RuleBook& m_book;

@@ -280,6 +280,20 @@ private:
             }
         }
         m_bench.refresh(wall());
+        fallAsleep();
+    }
+
+    /// Now and then the mender walks off and the machine goes to sleep over an open costly window.
+    void fallAsleep()
+    {
+        const bool isOpen = std::ranges::any_of(m_bench.windows(), [&](const Window& window) {
+            return rules::Miss::Afternoon <= window.miss && window.closes && phaseOf(window, wall()) == Phase::Open;
+        });
+        if (m_open && isOpen && m_dice.chance(0.02)) {
+            const Happening wakes{m_now + m_dice.span(minutes(5), hours(2)), Turn::Wakes, {}};
+            sleep();
+            m_ahead.insert(std::ranges::upper_bound(m_ahead, wakes.at, {}, &Happening::at), wakes);
+        }
     }
 
     void goOn(Instant end)

@@ -76,9 +76,10 @@ void YearJudge::watch(Instant wall, Span skew, bool awake)
         if (hasHands) {
             costly.fate = Fate::Acted;
         } else if (wall >= costly.latestStart) {
-            // It went by while it stood where it stands, or it was moved behind now in one stroke.
+            // The year stops at every latest start. It went by while it stood where it stands, or it was moved behind
+            // now in one stroke.
             const bool wentBy = !isNew && before > seen && before <= wall;
-            costly.fate = !wentBy ? Fate::Moved : (m_wasAwake ? Fate::Missed : Fate::Asleep);
+            costly.fate = !wentBy ? Fate::Moved : (awake ? Fate::Missed : Fate::Asleep);
         }
     }
     for (auto it = m_costly.begin(); it != m_costly.end();) {
@@ -92,7 +93,6 @@ void YearJudge::watch(Instant wall, Span skew, bool awake)
         settle(it->first, it->second);
         it = m_costly.erase(it);
     }
-    m_wasAwake = awake;
 }
 
 void YearJudge::heardOf(const Alert& alert, Instant wall)

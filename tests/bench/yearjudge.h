@@ -40,7 +40,6 @@ private:
     YearFigures& m_figures;
     std::map<WindowRun, Costly> m_costly;
     Span m_skew{0};
-    bool m_wasAwake = true;
     std::set<std::string> m_calls;
     std::set<std::string> m_sounded;
     std::deque<Instant> m_recent;
