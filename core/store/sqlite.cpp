@@ -286,7 +286,9 @@ Transaction::Transaction(Database& database) : m_database(database)
     m_database.run("BEGIN IMMEDIATE");
     try {
         // Writes the first page as it is, so that it stands first in the journal: by it a journal that
-        // is left behind is known to belong to this file (see journalBelongs).
+        // is left behind is known to belong to this file (see journalBelongs). It also makes every commit
+        // a real one that syncs: what is told again after a commit that failed at its very last sync is
+        // there already, but only this makes sure that it stays.
         m_database.run("PRAGMA user_version = " + m_database.word("PRAGMA user_version"));
     } catch (const SqlError&) {
         sqlite3_exec(m_database.handle(), "ROLLBACK", nullptr, nullptr, nullptr);

@@ -101,7 +101,9 @@ TEST(Backups, AreNotMadeOfADamagedFileNorRestoredFromADamagedBackup)
     const auto good = bench.backups.make(*store, benchStart);
     ASSERT_TRUE(good.isOk());
     store->database().run("UPDATE event SET word = 'another' WHERE id = 5");
-    EXPECT_EQ(bench.backups.make(*store, benchStart + 24h).fault().kind, FaultKind::Damaged);
+    const auto bad = bench.backups.make(*store, benchStart + 24h);
+    ASSERT_FALSE(bad.isOk());
+    EXPECT_EQ(bad.fault().kind, FaultKind::Damaged);
     EXPECT_EQ(bench.backups.all(), std::vector{good.value()}); // the good one stays
     store.reset();
     // A flip in the text of an event of the backup.
