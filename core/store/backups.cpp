@@ -25,13 +25,6 @@ constexpr std::size_t dailies = 7;
 constexpr std::size_t weeklies = 5;
 constexpr std::size_t monthlies = 12;
 
-void demand(const Outcome& outcome)
-{
-    if (!outcome) {
-        throw SqlError(outcome.fault());
-    }
-}
-
 /// RFC 3339 with the colons, which not every file system takes, written as hyphens.
 std::string stamp(Instant instant)
 {

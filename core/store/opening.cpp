@@ -16,13 +16,6 @@ namespace {
 
 [[noreturn]] void refuse(FaultKind kind, std::string detail) { throw SqlError(Fault{kind, std::move(detail)}); }
 
-void demand(const Outcome& outcome)
-{
-    if (!outcome) {
-        throw SqlError(outcome.fault());
-    }
-}
-
 std::string randomId()
 {
     std::random_device source;

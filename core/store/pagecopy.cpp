@@ -12,13 +12,6 @@ namespace {
 
 constexpr int pagesAtOnce = 64; ///< 256 KiB: well under a slice even on a slow disk
 
-void demand(const Outcome& outcome)
-{
-    if (!outcome) {
-        throw SqlError(outcome.fault());
-    }
-}
-
 } // namespace
 
 PageCopy::PageCopy(Database& from, std::filesystem::path to) : m_to(std::move(to))

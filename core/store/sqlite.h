@@ -37,6 +37,14 @@ private:
     Fault m_fault;
 };
 
+/// Goes on only with what was done; else throws its fault.
+inline void demand(const Outcome& outcome)
+{
+    if (!outcome) {
+        throw SqlError(outcome.fault());
+    }
+}
+
 /// What an (extended) result code of SQLite means for people.
 FaultKind kindOfCode(int code);
 
