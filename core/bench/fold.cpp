@@ -126,6 +126,8 @@ private:
     static void lay(PieceState& piece, const Event& event)
     {
         if (event.place.isSet() && piece.placeAt(event.happened) != event.place) {
+            // A fact can be told for a time before the piece came in; it lay somewhere then, too.
+            piece.stays.front().from = std::min(piece.stays.front().from, event.happened);
             piece.stays.push_back({event.happened, event.place});
         }
     }

@@ -45,6 +45,15 @@ std::vector<int> Origins::asked(const rules::Origin& origin, const rules::Stage&
 
 bool Origins::isSettled(const rules::Stage& stage, int repetition) const
 {
+    const auto known = m_settled.find({&stage, repetition});
+    if (known != m_settled.end()) {
+        return known->second;
+    }
+    return m_settled[{&stage, repetition}] = isSettledAnew(stage, repetition);
+}
+
+bool Origins::isSettledAnew(const rules::Stage& stage, int repetition) const
+{
     if (isPassedOver(stage, m_piece) || stage.byItself) {
         return isReached(stage, repetition);
     }
@@ -88,6 +97,10 @@ std::optional<TouchPoint> Origins::mixingOf(const rules::Stage& target, int repe
 /// A stage that was skipped or goes by itself hands on the latest touch of what it hung on.
 std::optional<TouchPoint> Origins::passedThrough(const rules::Stage& target, int repetition) const
 {
+    const auto known = m_passed.find({&target, repetition});
+    if (known != m_passed.end()) {
+        return known->second;
+    }
     std::optional<TouchPoint> latest;
     for (const rules::Lag& lag : target.opens) {
         const Hanging hanging = hangingOf(lag, target, repetition);
@@ -95,7 +108,7 @@ std::optional<TouchPoint> Origins::passedThrough(const rules::Stage& target, int
             latest = hanging.from;
         }
     }
-    return latest;
+    return m_passed[{&target, repetition}] = latest;
 }
 
 std::optional<TouchPoint> Origins::touchOf(const rules::Stage& target, int repetition, rules::Touch touch) const

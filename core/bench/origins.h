@@ -2,7 +2,9 @@
 
 #include "core/bench/window.h"
 
+#include <map>
 #include <optional>
+#include <utility>
 #include <vector>
 
 namespace mend::bench {
@@ -45,6 +47,7 @@ private:
     std::vector<int> asked(const rules::Origin& origin, const rules::Stage& stage, const rules::Stage& target,
                            int repetition) const;
     bool isSettled(const rules::Stage& stage, int repetition) const;
+    bool isSettledAnew(const rules::Stage& stage, int repetition) const;
     std::optional<TouchPoint> touchOf(const rules::Stage& target, int repetition, rules::Touch touch) const;
     std::optional<TouchPoint> mixingOf(const rules::Stage& target, int repetition) const;
     std::optional<TouchPoint> passedThrough(const rules::Stage& target, int repetition) const;
@@ -54,6 +57,11 @@ private:
     const BenchFold& m_bench;
     const rules::RuleBook& m_book;
     const rules::Procedure& m_procedure;
+    // Stages that were skipped ask those before them, each on several ways: every answer is kept, or a
+    // piece with twenty skipped stages would take minutes.
+    using At = std::pair<const rules::Stage*, int>;
+    mutable std::map<At, bool> m_settled;
+    mutable std::map<At, std::optional<TouchPoint>> m_passed;
 };
 
 } // namespace mend::bench

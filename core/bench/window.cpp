@@ -197,7 +197,7 @@ private:
             }
         }
         if (stage.closesAtEndOfDay && window.opens) {
-            closeAtEndOfDay(window);
+            closeAtEndOfDay(window, stage);
         }
         if (window.closes) {
             window.latestStart = *window.closes - window.handsOn;
@@ -219,10 +219,31 @@ private:
         }
     }
 
-    void closeAtEndOfDay(Window& window) const
+    void closeAtEndOfDay(Window& window, const rules::Stage& stage) const
     {
         const auto end = m_bench.roster.endOfDay(*window.opens);
-        if (end && (!window.closes || *end < *window.closes)) {
+        if (!end) {
+            return;
+        }
+        // Told from the touch that the run of the window counts from, so that it stays the same run.
+        Reckoning reckoning;
+        reckoning.origin = m_piece.receivedAt.value_or(*window.opens);
+        for (const Reckoning& why : window.why) {
+            if (why.origin >= reckoning.origin) {
+                reckoning.origin = why.origin;
+                reckoning.event = why.event;
+            }
+        }
+        reckoning.figure = *end - reckoning.origin;
+        reckoning.source = {"bench hours of the studio", rules::Mark::Practice};
+        reckoning.law = "none";
+        reckoning.formula = cure::ClockOnly{};
+        reckoning.reference = stage.reference;
+        reckoning.air = airFor(cure::Side::Closing, stage.reference);
+        reckoning.closing = true;
+        reckoning.result = end;
+        window.why.push_back(reckoning);
+        if (!window.closes || *end < *window.closes) {
             window.closes = end;
         }
     }
