@@ -17,8 +17,9 @@ constexpr Span shortestAlarmed = minutes(3);
 /// What people and the program said about alerts, by key.
 using AnswersByKey = std::map<std::string, const AlertAnswer*, std::less<>>;
 
-/// One run of a window, by the newest of the touches that it counts from. Readings, retold times and steps of the
-/// clock move the times of a window but never the event that began the run, so they make no second alert of it.
+/// One run of a window, by the event that began it: the first that anything closes from, else the last that was
+/// waited for. Readings, retold times, steps of the clock and what else is told meanwhile move the times of a window
+/// but never that event, so they make no second alert of it.
 struct Run {
     EventId by;
     Instant since;
@@ -26,12 +27,14 @@ struct Run {
 
 Run runOf(const Window& window)
 {
-    Run run;
-    for (const Reckoning& reckoning : window.why) {
-        run.by = std::max(run.by, reckoning.event);
-        run.since = std::max(run.since, reckoning.origin);
-    }
-    return run;
+    const auto isEarlier = [](const Reckoning& a, const Reckoning& b) {
+        if (a.closing != b.closing) {
+            return a.closing;
+        }
+        return a.closing ? a.event < b.event : a.event > b.event;
+    };
+    const auto first = std::ranges::min_element(window.why, isEarlier);
+    return first == window.why.end() ? Run{} : Run{first->event, first->origin};
 }
 
 std::string firstWord(const std::string& act) { return act.substr(0, act.find(' ')); }

@@ -63,6 +63,9 @@ public:
                 turn(happening);
             }
             m_bench.refresh(wall());
+            if (m_gap) {
+                look(); // before anybody can tap
+            }
             m_mender.live(wall(), day());
             handOverMended();
             m_bench.refresh(wall());

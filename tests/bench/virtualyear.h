@@ -33,9 +33,11 @@ struct YearFigures {
     int a = 0;
     int b = 0;
     int c = 0;
-    int bursts = 0;           ///< bursts that announced something, with all that joined their lists
-    int mostInTenMinutes = 0; ///< of sounding alerts
-    int mostBurstsInTenMinutes = 0;
+    int bursts = 0; ///< bursts that announced something, with all that joined their lists
+    /// Of sounding alerts. What had waited (asleep, after hours, busy hands) is read from a list after one burst: the
+    /// list counts as one.
+    int mostInTenMinutes = 0;
+    int mostAnnounced = 0;      ///< the same with every line of such a list counted
     int floods = 0;             ///< ten-minute stretches with more than ten sounding alerts
     int chattering = 0;         ///< alerts announced three times within a minute
     double benchTenMinutes = 0; ///< how many ten-minute stretches of bench hours there were

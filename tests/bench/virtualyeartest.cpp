@@ -35,9 +35,9 @@ void print(int seed, const YearFigures& year)
               << year.movedIntoPast << ", gone " << year.gone << ", unheard " << year.unheard.size()
               << "\n  sounding alerts " << year.alerts << " (A " << year.a << ", B " << year.b << ", C " << year.c
               << "; A share " << year.shareOfA() << "), " << year.perTenMinutes()
-              << " in ten minutes of bench hours, at most " << year.mostInTenMinutes << " ("
-              << year.mostBurstsInTenMinutes << " bursts) in any ten; floods " << year.floods << ", chattering "
-              << year.chattering << ", early " << year.early << ", duplicates " << year.duplicates << '\n';
+              << " in ten minutes of bench hours, at most " << year.mostInTenMinutes << " (" << year.mostAnnounced
+              << " with every line of a list) in any ten; floods " << year.floods << ", chattering " << year.chattering
+              << ", early " << year.early << ", duplicates " << year.duplicates << '\n';
 }
 
 } // namespace

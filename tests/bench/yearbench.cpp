@@ -8,10 +8,16 @@ using std::chrono::hours;
 
 WindowRun runOfWindow(const Window& window)
 {
-    EventId run;
+    std::optional<EventId> closing;
+    EventId opening;
     for (const Reckoning& reckoning : window.why) {
-        run = std::max(run, reckoning.event);
+        if (reckoning.closing) {
+            closing = closing ? std::min(*closing, reckoning.event) : reckoning.event;
+        } else {
+            opening = std::max(opening, reckoning.event);
+        }
     }
+    const EventId run = closing.value_or(opening);
     return {window.piece, window.stage, run};
 }
 

@@ -108,6 +108,16 @@ void YearJudge::heardOf(const Alert& alert, Instant wall)
     }
 }
 
+/// One more now; how many in the ten minutes up to now.
+int YearJudge::countWithin(std::deque<Instant>& lately, Instant now)
+{
+    lately.push_back(now);
+    while (lately.front() <= now - minutes(10)) {
+        lately.pop_front();
+    }
+    return static_cast<int>(lately.size());
+}
+
 void YearJudge::countAlert(const std::string& key, Urgency urgency, Instant now)
 {
     if (!m_sounded.insert(key).second) {
@@ -115,12 +125,7 @@ void YearJudge::countAlert(const std::string& key, Urgency urgency, Instant now)
     }
     ++m_figures.alerts;
     (urgency == Urgency::A ? m_figures.a : urgency == Urgency::B ? m_figures.b : m_figures.c) += 1;
-    m_recent.push_back(now);
-    while (m_recent.front() <= now - minutes(10)) {
-        m_recent.pop_front();
-    }
-    m_figures.mostInTenMinutes = std::max(m_figures.mostInTenMinutes, static_cast<int>(m_recent.size()));
-    m_figures.floods += m_recent.size() == 11 ? 1 : 0;
+    m_figures.mostAnnounced = std::max(m_figures.mostAnnounced, countWithin(m_announcedLately, now));
 }
 
 void YearJudge::hear(const Decision& decision, Instant wall, Instant now)
@@ -145,12 +150,7 @@ void YearJudge::hear(const Decision& decision, Instant wall, Instant now)
         return;
     }
     ++m_figures.bursts;
-    m_recentBursts.push_back(now);
-    while (m_recentBursts.front() <= now - minutes(10)) {
-        m_recentBursts.pop_front();
-    }
-    m_figures.mostBurstsInTenMinutes =
-        std::max(m_figures.mostBurstsInTenMinutes, static_cast<int>(m_recentBursts.size()));
+    bool isListCounted = false;
     for (const std::string& key : decision.play->keys) {
         const auto alert = std::ranges::find(m_bench.alerts(), key, &Alert::key);
         const HeardAlert& heard = decision.memory.heard.at(key);
@@ -164,6 +164,12 @@ void YearJudge::hear(const Decision& decision, Instant wall, Instant now)
         times.push_back(now);
         m_figures.chattering += times.size() >= 3 && now - times[times.size() - 3] < minutes(1) ? 1 : 0;
         countAlert(key, alert->urgency, now);
+        const bool waited = wall - alert->due > minutes(1);
+        if (!waited || !isListCounted) {
+            m_figures.mostInTenMinutes = std::max(m_figures.mostInTenMinutes, countWithin(m_soundedLately, now));
+            m_figures.floods += m_soundedLately.size() == 11 ? 1 : 0;
+        }
+        isListCounted = isListCounted || waited;
         heardOf(*alert, wall);
     }
 }

@@ -34,6 +34,7 @@ private:
     bool isCounted(const Window& window) const;
     void settle(const WindowRun& run, const Costly& window);
     void heardOf(const Alert& alert, Instant wall);
+    static int countWithin(std::deque<Instant>& lately, Instant now);
     void countAlert(const std::string& key, Urgency urgency, Instant now);
 
     YearBench& m_bench;
@@ -42,8 +43,8 @@ private:
     Span m_skew{0};
     std::set<std::string> m_calls;
     std::set<std::string> m_sounded;
-    std::deque<Instant> m_recent;
-    std::deque<Instant> m_recentBursts;
+    std::deque<Instant> m_soundedLately;
+    std::deque<Instant> m_announcedLately;
     std::map<std::string, std::deque<Instant>> m_announced;
 };
 
