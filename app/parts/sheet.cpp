@@ -36,7 +36,7 @@ class SheetDrawing {
 public:
     SheetDrawing(const Look& look, int width, bool mirrored, QString focused)
         : m_scribe(look, QSize(width, 100000), mirrored), m_mirrored(mirrored), m_focused(std::move(focused)),
-          m_width(width), m_margin(look.measure.px(width < look.measure.px(420) ? 12 : 24)),
+          m_width(width), m_margin(look.measure.px(width < look.measure.px(400) ? 12 : 24)),
           m_gap(std::max(look.measure.mm(gapMm), look.measure.px(12))), m_y(look.measure.px(16)),
           m_finger(std::max(look.measure.mm(otherActMm), look.measure.px(46)))
     {

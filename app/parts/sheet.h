@@ -17,50 +17,50 @@ namespace mend::parts {
 /// into, answers to choose from. One drawer draws them all, so every page has the same hand.
 struct Sheet {
     struct Heading {
-        QString words;
+        QString words{};
     };
     enum class Tone { Plain, Quiet, Grave };
     struct Words {
-        QString words;
+        QString words{};
         Tone tone = Tone::Plain;
     };
     /// A line of a list: what it is, more about it below, its value at the far edge.
     struct Row {
-        QString key;
-        QString label;
-        QString below;
-        QString value;
-        std::function<void()> act; ///< empty: only to be read
-        bool chosen = false;       ///< a seam is drawn under it
-        int depth = 0;             ///< set in, for what belongs to the row above
+        QString key{};
+        QString label{};
+        QString below{};
+        QString value{};
+        std::function<void()> act{}; ///< empty: only to be read
+        bool chosen = false;         ///< a seam is drawn under it
+        int depth = 0;               ///< set in, for what belongs to the row above
     };
     /// A line to type into.
     struct Field {
-        QString key;
-        QString label;
-        QString value;
-        QString unit;  ///< said behind the line
-        QString fault; ///< what is wrong with what stands there
-        std::function<void(const QString&)> edited;
+        QString key{};
+        QString label{};
+        QString value{};
+        QString unit{};  ///< said behind the line
+        QString fault{}; ///< what is wrong with what stands there
+        std::function<void(const QString&)> edited{};
     };
     struct Choice {
-        QString key;
-        QString label;
-        QString below;
-        std::function<void()> act; ///< empty: cannot be done now; `below` says why
+        QString key{};
+        QString label{};
+        QString below{};
+        std::function<void()> act{}; ///< empty: cannot be done now; `below` says why
         bool strong = false;
         bool chosen = false;
     };
     /// Answers beside each other, all of one size.
     struct Choices {
-        QString label; ///< read before each of them; may be empty
-        std::vector<Choice> choices;
+        QString label{}; ///< read before each of them; may be empty
+        std::vector<Choice> choices{};
         bool bench = false; ///< as large as the acts of the Bench
     };
     /// A drawing of true size on the glass, for holding something against it.
     struct Ruler {
-        QSizeF millimetres;
-        QString name;
+        QSizeF millimetres{};
+        QString name{};
     };
     using Block = std::variant<Heading, Words, Row, Field, Choices, Ruler>;
 

@@ -5,7 +5,7 @@
 namespace mend::parts {
 
 namespace {
-constexpr double listUnits = 400.0;
+constexpr double listUnits = 420.0;
 constexpr double pageUnits = 420.0; ///< the least that a page can be read in
 } // namespace
 

@@ -34,7 +34,8 @@ enum class What {
     MixEnded = 11,     ///< `mix`; `word`: "stiff", "thrownAway", "usedUp"
     MixWeighed = 12,   ///< `mix`; `amount` milligrams told later
     ReadingTaken = 13, ///< `place`, `temperature`, `humidity`
-    GapAnswered = 14,  ///< `place` was heated or not from `from` to happened; `word`: "stayedOn", "wentOff", "unknown"
+    GapAnswered = 14,  ///< `place` was heated or not from `from` to happened; `word`: "stayedOn", "wentOff", "unknown",
+                       ///< or "between" its lowest `temperature` and its highest `amount` centidegrees
     HoldBegun = 15,    ///< work on the piece stops; `note` says why
     HoldEnded = 16,
     StateBegun = 17,   ///< a state of the bench is told: `word` its key ("flame")

@@ -351,9 +351,31 @@ private:
         std::ranges::sort(record.readings, {}, &cure::Reading::at);
     }
 
+    /// Between two readings nobody was there, but the thermometer kept its lowest and highest: waits are given
+    /// the one, closings the other, and both are known as well as any reading.
+    static void fillWithRange(PlaceAir& air, const Event& gap)
+    {
+        const auto spread = [&](cure::PlaceRecord& record, Temperature temperature) {
+            cure::Reading between{*gap.from, temperature, gap.humidity};
+            fill(record, gap, between, between);
+            for (Instant at = *gap.from + record.maxAge; at < gap.happened && record.maxAge > Span{0};
+                 at += record.maxAge) {
+                between.at = at;
+                record.readings.push_back(between);
+            }
+            std::ranges::sort(record.readings, {}, &cure::Reading::at);
+        };
+        spread(air.forWaits, *gap.temperature);
+        spread(air.forClosings, Temperature::fromCentidegrees(*gap.amount));
+    }
+
     void tellGap(const Event& gap)
     {
         PlaceAir& air = m_bench.air[gap.place];
+        if (gap.word == "between" && gap.temperature && gap.amount) {
+            fillWithRange(air, gap);
+            return;
+        }
         std::optional<cure::Reading> before;
         for (const cure::Reading& reading : air.forWaits.readings) {
             if (reading.at <= *gap.from) {

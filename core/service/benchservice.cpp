@@ -151,6 +151,18 @@ void BenchService::answerGap(PlaceId place, Instant from, Instant to, const std:
     tell({event});
 }
 
+void BenchService::tellNight(PlaceId place, InstantRange night, Temperature lowest, Temperature highest)
+{
+    Event event = told(What::GapAnswered);
+    event.place = place;
+    event.from = night.from;
+    event.happened = night.to;
+    event.word = "between";
+    event.temperature = lowest;
+    event.amount = highest.centidegrees();
+    tell({event});
+}
+
 void BenchService::lay(PieceId piece, PlaceId place)
 {
     Event event = told(What::Placed);

@@ -54,6 +54,8 @@ public:
     void endMix(MixId mix, const std::string& how);
     void read(PlaceId place, Temperature temperature, std::optional<Humidity> humidity);
     void answerGap(PlaceId place, Instant from, Instant to, const std::string& how);
+    /// What the place's thermometer kept as the lowest and the highest while nobody was there.
+    void tellNight(PlaceId place, InstantRange night, Temperature lowest, Temperature highest);
     void lay(PieceId piece, PlaceId place);
     void skip(PieceId piece, const bench::StageInstance& stage, const std::string& reason);
     void sendBack(PieceId piece, const bench::StageInstance& stage, const std::string& reason);

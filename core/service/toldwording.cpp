@@ -60,8 +60,13 @@ QString readingTold(const bench::Event& event, const QString& place, const Manne
     return sayTold("%1: %2").arg(place, air.join(QStringLiteral(", ")));
 }
 
-QString gapTold(const bench::Event& event, const QString& place)
+QString gapTold(const bench::Event& event, const QString& place, const Manner& manner)
 {
+    if (event.word == "between" && event.temperature && event.amount) {
+        return sayTold("%1 overnight: %2 to %3")
+            .arg(place, temperatureWords(*event.temperature, manner),
+                 temperatureWords(Temperature::fromCentidegrees(*event.amount), manner));
+    }
     if (event.word == "stayedOn") {
         return sayTold("%1 stayed on").arg(place);
     }
@@ -177,7 +182,7 @@ QString toldWords(const bench::Event& event, const bench::BenchFold& bench, cons
     case What::ReadingTaken:
         return readingTold(event, placeName, manner);
     case What::GapAnswered:
-        return gapTold(event, placeName);
+        return gapTold(event, placeName, manner);
     case What::Placed:
         return sayTold("Put in: %1").arg(placeName);
     case What::MixStarted:

@@ -167,6 +167,29 @@ TEST(Fold, CreditsAGapToTheSafeSideUntilItIsTold)
     EXPECT_EQ(lastBefore(air.forClosings, 200), 20);
 }
 
+TEST(Fold, GivesWaitsTheLowestAndClosingsTheHighestOfANight)
+{
+    TestBench bench(shippedRules(), 20);
+    Event night = bench.event(What::GapAnswered, 15 * 60);
+    night.place = TestBench::benchPlace;
+    night.from = TestBench::at(60);
+    night.word = "between";
+    night.temperature = Temperature::fromCelsius(12);
+    night.amount = Temperature::fromCelsius(21.5).centidegrees();
+    bench.tell(night);
+    const PlaceAir air = bench.fold().air.at(TestBench::benchPlace);
+    EXPECT_EQ(lastBefore(air.forWaits, 59), 20);
+    EXPECT_EQ(lastBefore(air.forClosings, 59), 20);
+    for (const double minute : {60.0, 400.0, 899.0, 901.0}) {
+        EXPECT_EQ(lastBefore(air.forWaits, minute), 12) << minute;
+        EXPECT_EQ(lastBefore(air.forClosings, minute), 21.5) << minute;
+    }
+    for (std::size_t i = 1; i < air.forWaits.readings.size(); ++i) {
+        EXPECT_LE(air.forWaits.readings[i].at - air.forWaits.readings[i - 1].at, air.forWaits.maxAge)
+            << "a night that was measured does not age";
+    }
+}
+
 TEST(Fold, WhatIsHandedOverIsNoLongerInHand)
 {
     Wiped bench;
