@@ -64,7 +64,11 @@ void BenchSpace::arrangePanel(int top)
 {
     const bool roomy = m_cards->height() >= m_picture.look.measure.px(leastPanel);
     const QRect cards = m_cards->geometry().adjusted(edge, edge, -edge, 0);
-    m_panel->setGeometry(roomy ? cards : QRect(cards.left(), top, cards.width(), height() - top));
+    QRect panel = roomy ? cards : QRect(cards.left(), top, cards.width(), height() - top);
+    // Its bar stands in the margin, so that its edge lies under that of the block.
+    const int bar = m_picture.look.measure.px(Panel::barUnits);
+    panel.adjust(mirrored() ? -bar : 0, 0, mirrored() ? 0 : bar, 0);
+    m_panel->setGeometry(panel);
     m_cards->setVisible(!m_panel->isOpen());
     if (m_panel->isOpen()) {
         m_panel->raise();

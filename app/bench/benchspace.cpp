@@ -109,9 +109,11 @@ void BenchSpace::hideOwners(bool hidden)
 PieceId BenchSpace::wantedBlock() const
 {
     const auto& cards = m_picture.board.cards;
-    const auto found = std::ranges::find_if(cards, [](const bench::Card& card) {
-        return card.standing == bench::Standing::DoNow || card.counts == bench::CountKind::Counted;
-    });
+    // What is counted is in the hands at this moment and over in less than three minutes: it goes first.
+    auto found = std::ranges::find(cards, bench::CountKind::Counted, &bench::Card::counts);
+    if (found == cards.end()) {
+        found = std::ranges::find(cards, bench::Standing::DoNow, &bench::Card::standing);
+    }
     return found == cards.end() ? PieceId() : found->piece;
 }
 
@@ -172,8 +174,12 @@ void BenchSpace::compose(bool inSight)
     const auto show = [](parts::ActView* view, parts::Scene scene) {
         view->setParts({{QPoint(), std::make_shared<const parts::Scene>(std::move(scene)), {}}});
     };
-    show(m_top, topScene(m_picture, m_top->size(), mirrored(), *this));
-    if (m_band->isVisibleTo(this)) {
+    if (!inSight || topCountsSeconds()) {
+        show(m_top, topScene(m_picture, m_top->size(), mirrored(), *this));
+    }
+    if (inSight) {
+        // The common axis moves by less than a pixel from one second to the next.
+    } else if (m_band->isVisibleTo(this)) {
         show(m_band, bandScene(m_picture, m_band->size(), m_plan.stripRows, mirrored(), *this));
     } else {
         show(m_band, {});
@@ -184,6 +190,14 @@ void BenchSpace::compose(bool inSight)
                         : parts::Scene());
     m_cards->compose(inSight);
     flash();
+}
+
+bool BenchSpace::topCountsSeconds() const
+{
+    return m_picture.extras.sound.state == SoundNow::State::Paused || !m_picture.extras.undo.empty() ||
+           std::ranges::any_of(m_picture.board.mixes, [this](const bench::MixCard& mix) {
+               return mix.stiffAt && *mix.stiffAt - m_picture.now < std::chrono::minutes(2);
+           });
 }
 
 void BenchSpace::wipeGlass()

@@ -78,6 +78,7 @@ private:
     void arrange(bool keep);
     void arrangePanel(int top);
     void compose(bool inSight);
+    bool topCountsSeconds() const;
     void composeWipe();
     void settle();
     void flash();

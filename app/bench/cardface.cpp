@@ -1,5 +1,7 @@
 #include "app/bench/cardface.h"
 
+#include "app/parts/seamdrawing.h"
+
 #include <QCoreApplication>
 
 #include <algorithm>
@@ -28,7 +30,7 @@ CardFace faceOf(const bench::Card& card, const Picture& picture)
             face.lines.push_back({words, reasonIsGrave(reason)});
         }
     }
-    if (!card.seam.closes && !card.seam.opens && !card.seam.ends && !card.seam.stalled && face.lines.empty()) {
+    if (parts::isEmpty(card.seam) && face.lines.empty()) {
         face.lines.push_back({standingWords(card.standing), false});
     }
     face.window = joined(windowWords(card, picture.now, picture.manner));

@@ -77,6 +77,7 @@ public:
         seam();
         reasons();
         acts();
+        askWhy();
         return m_scribe.take();
     }
 
@@ -170,6 +171,7 @@ private:
                       {Role::CardDigits, m_ink, m_ground}, Qt::AlignRight);
         m_scribe.text({right - digits, top + digitsHigh - m_scribe.px(5), digits, double(rows(Role::Reason))},
                       m_face.count.below, {Role::Reason, m_ink2, m_ground}, Qt::AlignRight);
+        m_figure = QRectF(right - digits, top, digits, digitsHigh + rows(Role::Reason));
         const double wide = right - digits - m_scribe.px(12) - left;
         const double row = rows(Role::Reason);
         if (m_scribe.width(m_face.act, Role::CardVerb) <= wide) {
@@ -181,10 +183,31 @@ private:
             // What to do must be whole; whose it is may be shortened.
             const double verb = m_scribe.lines({left, top, wide, 2.0 * rows(Role::BodyBold)}, m_face.act,
                                                {Role::BodyBold, m_ink, m_ground}, 2);
-            m_scribe.text({left, top + verb, wide, row}, service::joined({m_face.name, m_face.whose}),
+            const bool oneLine = verb < 1.5 * rows(Role::BodyBold);
+            m_scribe.text({left, top + verb, wide, row},
+                          oneLine ? m_face.name : service::joined({m_face.name, m_face.whose}),
                           {Role::Reason, m_ink2, m_ground});
+            if (oneLine) {
+                m_scribe.text({left, top + verb + row, wide, row}, m_face.whose, {Role::Reason, m_ink2, m_ground});
+            }
         }
         m_below = top + headHeight(look()) + m_scribe.px(4);
+    }
+
+    // Every figure can be asked why.
+    void askWhy()
+    {
+        if (!m_card.window || m_face.count.digits.isEmpty()) {
+            return;
+        }
+        const double grown = std::max(0.0, m_frame.other - m_figure.width());
+        Hit hit;
+        hit.key = QStringLiteral("piece/%1/why").arg(m_card.piece.value());
+        hit.rect = m_figure.adjusted(-grown, 0.0, 0.0, std::max(0.0, m_frame.other - m_figure.height())).toRect();
+        hit.name = cardWords("%1, %2: why").arg(m_face.count.digits, m_face.count.below);
+        hit.more = m_picture.names.pieces.at(m_card.piece);
+        hit.act = [hands = &m_hands, piece = m_card.piece] { hands->why(piece); };
+        m_scribe.hit(hit);
     }
 
     void title(double left, double top, double wide, Role role)
@@ -208,6 +231,7 @@ private:
         const double digitsHigh = m_scribe.px(74);
         m_scribe.text({right - digitsWide, top - m_scribe.px(4), digitsWide, digitsHigh}, m_face.count.digits,
                       {Role::BlockDigits, m_ink, m_ground}, Qt::AlignRight);
+        m_figure = QRectF(right - digitsWide, top, digitsWide, digitsHigh);
         const QString below = service::joined({m_face.count.below, m_face.window});
         const double verbWide = right - digitsWide - m_scribe.px(18) - left;
         const bool far = m_scribe.width(m_face.act, Role::BlockVerb) <= verbWide;
@@ -227,6 +251,10 @@ private:
 
     void seam()
     {
+        if (parts::isEmpty(m_card.seam)) {
+            m_below += m_scribe.px(6);
+            return;
+        }
         const auto ink = parts::seamInk(m_scribe.tokens(), m_dark);
         const double breadth = m_scribe.px(m_place.large ? 16 : 11);
         const double left = m_text.left() + 1.0;
@@ -377,6 +405,7 @@ private:
     QColor m_ink2;
     QRect m_actArea;
     QRect m_text;
+    QRectF m_figure;
     double m_below = 0.0;
 };
 

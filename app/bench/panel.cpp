@@ -65,16 +65,18 @@ void Panel::compose()
         return;
     }
     const auto& look = m_picture.look;
-    auto drawn = drawPanel(*m_page, look, width() - look.measure.px(10), layoutDirection() == Qt::RightToLeft,
-                           [this] { close(); });
+    const bool mirrored = layoutDirection() == Qt::RightToLeft;
+    const int bar = look.measure.px(barUnits);
+    auto drawn = drawPanel(*m_page, look, width() - bar, mirrored, [this] { close(); });
+    const QPoint at(mirrored ? bar : 0, 0);
     const QRect place = drawn.words;
     m_words->setVisible(!place.isEmpty());
     if (!place.isEmpty()) {
-        m_words->setGeometry(place.translated(0, -offset()));
+        m_words->setGeometry(place.translated(at.x(), -offset()));
         m_words->setFont(look.type.font(parts::Role::Body));
         m_words->setAccessibleName(m_page->wordsAsked);
     }
-    setContent({{QPoint(), std::make_shared<const parts::Scene>(std::move(drawn.scene)), {}}}, drawn.height,
+    setContent({{at, std::make_shared<const parts::Scene>(std::move(drawn.scene)), {}}}, drawn.height,
                look.tokens().hair);
 }
 

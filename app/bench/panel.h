@@ -16,6 +16,8 @@ class Panel : public parts::ScrollView {
 public:
     Panel(parts::TapGate& gate, const Picture& picture, Told& told, QWidget* parent = nullptr);
 
+    static constexpr double barUnits = 10.0; ///< room for the bar that says how much there is
+
     void setDetails(const Details* details) { m_details = details; }
     bool isOpen() const { return m_page.has_value(); }
     const std::optional<PanelPage>& page() const { return m_page; }
@@ -30,6 +32,7 @@ public:
     void openMixKinds();
     void openPeople();
     void openSound();
+    void openStanding();
     void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes);
     void close();
     /// The picture or the look changed.
@@ -68,6 +71,7 @@ private:
     PanelPage hazardPage(PieceId piece, const bench::StageInstance& stage);
     PanelPage readingPage(PlaceId place);
     PanelPage mixPage(MixId mix);
+    void addStates(PanelPage& page);
     void typeReading(PlaceId place, QChar key);
     void readOn(PlaceId place);
     QString pieceName(PieceId piece) const;

@@ -188,17 +188,37 @@ void Panel::openPeople()
                                 false});
         page.choices.push_back({QStringLiteral("person/wipe"), tr("Wipe the glass"), tr("20 s without touch"),
                                 closing([this] { Q_EMIT glassWipeWanted(); }), false});
-        if (m_details) {
-            for (const StateTold& state : m_details->states()) {
-                page.choices.push_back({QStringLiteral("state/%1/%2").arg(state.state).arg(state.begins ? 1 : 0),
-                                        state.words,
-                                        {},
-                                        closing([this, state] { Q_EMIT m_told.stateTold(state.state, state.begins); }),
-                                        false});
-            }
-        }
+        addStates(page);
         return page;
     });
+}
+
+void Panel::openStanding()
+{
+    open([this] {
+        PanelPage page;
+        page.title = tr("What hangs over the bench");
+        for (const auto& finding : m_picture.board.standing) {
+            page.text << service::hazardWords(finding, m_picture.names, m_picture.now, m_picture.manner);
+        }
+        if (page.text.isEmpty()) {
+            page.text << tr("Nothing.");
+        }
+        addStates(page);
+        return page;
+    });
+}
+
+void Panel::addStates(PanelPage& page)
+{
+    const auto states = m_details ? m_details->states() : std::vector<StateTold>();
+    for (const StateTold& state : states) {
+        page.choices.push_back({QStringLiteral("state/%1/%2").arg(state.state).arg(state.begins ? 1 : 0),
+                                state.words,
+                                {},
+                                closing([this, state] { Q_EMIT m_told.stateTold(state.state, state.begins); }),
+                                false});
+    }
 }
 
 void Panel::openSound()

@@ -44,7 +44,7 @@ struct Ruler {
     Span step;
 };
 
-// How far ahead the strip looks: the shortest of these that holds most of what is near.
+// How far ahead the strip looks: the shortest of these that holds half of what ends.
 Ruler rulerFor(const std::vector<const bench::Card*>& cards, Instant now)
 {
     std::vector<Span> ends;
@@ -56,7 +56,7 @@ Ruler rulerFor(const std::vector<const bench::Card*>& cards, Instant now)
         }
     }
     std::ranges::sort(ends);
-    const Span wanted = ends.empty() ? Span(hours{3}) : ends[ends.size() * 3 / 4];
+    const Span wanted = ends.empty() ? Span(hours{3}) : ends[(ends.size() - 1) / 2];
     for (const Ruler each : {Ruler{hours{3}, minutes{30}}, Ruler{hours{6}, hours{1}}, Ruler{hours{12}, hours{2}}}) {
         if (wanted <= each.shown) {
             return each;

@@ -76,7 +76,9 @@ public:
             m_scribe.line({end, m_middle}, {cut(m_axis.x(*m_seam.opensAtLatest)), m_middle}, m_ink.hair, m_scribe.px(5),
                           m_ink.ground);
         }
-        ring(end);
+        if (m_axis.x(*m_seam.ends) <= m_axis.right()) {
+            ring(end); // one that ends beyond the axis only runs out of it
+        }
     }
 
     void window(SeamDetail detail)
@@ -201,6 +203,8 @@ TimeAxis axisOf(const bench::Card& card, Instant now, double left, double width)
     return {now, shown + shown / 12, left, width};
 }
 
+bool isEmpty(const bench::Seam& seam) { return !seam.stalled && !seam.closes && !seam.opens && !seam.ends; }
+
 SeamInk seamInk(const Tokens& tokens, bool onBlock)
 {
     return onBlock ? SeamInk{tokens.goldOnBlock, tokens.onBlock2, tokens.onBlock, tokens.block}
@@ -218,8 +222,7 @@ void drawSeam(Scribe& scribe, const bench::Seam& seam, const TimeAxis& axis, dou
     } else if (seam.ends) {
         pen.wait();
     }
-    const bool empty = !seam.stalled && !seam.closes && !seam.opens && !seam.ends;
-    if (detail == SeamDetail::Card && !empty) {
+    if (detail == SeamDetail::Card && !isEmpty(seam)) {
         pen.now();
     }
 }

@@ -20,6 +20,9 @@ struct TimeAxis {
 /// to its end, so that the seam burns down from the right as a candle does.
 TimeAxis axisOf(const bench::Card& card, Instant now, double left, double width);
 
+/// Nothing to draw: no time is known and nothing stalls.
+bool isEmpty(const bench::Seam& seam);
+
 /// The inks a seam is drawn with; they differ on the inverted block.
 struct SeamInk {
     QColor open; ///< gold

@@ -18,6 +18,12 @@ const QString& benchKey()
     return key;
 }
 
+const QString& standingKey()
+{
+    static const QString key = QStringLiteral("standing");
+    return key;
+}
+
 bool isTyping(const QObject* focus)
 {
     return qobject_cast<const QLineEdit*>(focus) || qobject_cast<const QPlainTextEdit*>(focus);
@@ -105,8 +111,9 @@ void MainWindow::applyLook()
 
 void MainWindow::setBanners(std::vector<Banner> banners)
 {
-    if (banners != m_banners) {
-        m_banners = std::move(banners);
+    if (banners != m_told) {
+        m_told = std::move(banners);
+        gatherBanners();
         arrange();
     }
 }
@@ -114,7 +121,36 @@ void MainWindow::setBanners(std::vector<Banner> banners)
 void MainWindow::setBoard(const bench::Board& board, const Extras& extras)
 {
     m_bench->setBoard(board, extras);
+    gatherBanners();
     arrange();
+}
+
+void MainWindow::gatherBanners()
+{
+    m_banners = m_told;
+    const Picture& picture = m_bench->picture();
+    QStringList grave;
+    for (const auto& finding : picture.board.standing) {
+        if (finding.hazard && finding.verdict != rules::Verdict::Remind) {
+            grave << service::hazardWords(finding, picture.names, picture.now, picture.manner);
+        }
+    }
+    if (!grave.isEmpty()) {
+        const auto others = grave.size() - 1;
+        const QString words =
+            others == 0 ? grave.first() : tr("%1, and %n more", nullptr, static_cast<int>(others)).arg(grave.first());
+        m_banners.push_back({standingKey(), words, tr("See all")});
+    }
+}
+
+void MainWindow::banner(const QString& key)
+{
+    if (key == standingKey()) {
+        showSpace(benchKey());
+        m_bench->panel().openStanding();
+        return;
+    }
+    Q_EMIT bannerActed(key);
 }
 
 void MainWindow::setNow(Instant now)
@@ -168,7 +204,7 @@ void MainWindow::compose()
         shown.push_back({QPoint(0, y),
                          std::make_shared<const parts::Scene>(
                              bannerScene(m_look, QSize(m_bannerView->width(), high), mirrored, banner,
-                                         [this](const QString& key) { Q_EMIT bannerActed(key); })),
+                                         [this](const QString& key) { this->banner(key); })),
                          {}});
         y += high;
     }

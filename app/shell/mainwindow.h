@@ -34,6 +34,7 @@ public:
 
     void setLookSettings(const LookSettings& settings);
     const parts::Look& look() const { return m_look; }
+    /// Lines that stay until what they say is over. What hangs over the bench is added by itself.
     void setBanners(std::vector<Banner> banners);
     void setBoard(const bench::Board& board, const Extras& extras);
     void setNow(Instant now);
@@ -74,6 +75,8 @@ private:
     void arrange();
     void compose();
     void composeUrgent();
+    void gatherBanners();
+    void banner(const QString& key);
     void go(const QString& key);
 
     parts::TapGate& m_gate;
@@ -81,7 +84,8 @@ private:
     parts::Look m_look;
     BenchPlan m_plan;
     std::vector<RailWord> m_words;
-    std::vector<Banner> m_banners;
+    std::vector<Banner> m_told;    ///< set from outside
+    std::vector<Banner> m_banners; ///< as shown
     QString m_here;
     bool m_railOpen = false;
     bool m_blockCovered = false;

@@ -70,6 +70,9 @@ TEST_P(Pictures, ShowTheWholeBench)
     const QImage image = keep(window, QLatin1String(shot.name));
     EXPECT_EQ(image.size(), shot.size);
     EXPECT_GT(coloursIn(image), 8);
+    window.setBoard(samples::handsBoard(), samples::richExtras());
+    EXPECT_GT(coloursIn(keep(window, QLatin1String(shot.name) + QStringLiteral("-hands"))), 8);
+    window.setBoard(samples::richBoard(), samples::richExtras());
     window.bench().panel().openMore(PieceId(1));
     EXPECT_GT(coloursIn(keep(window, QLatin1String(shot.name) + QStringLiteral("-more"))), 8);
     window.bench().panel().openPlace(PlaceId(1));
