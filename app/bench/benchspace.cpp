@@ -124,6 +124,13 @@ void BenchSpace::setBoard(const bench::Board& board, const Extras& extras)
     m_picture.extras = extras;
     m_picture.now = board.at;
     m_picture.names = service::namesOf(board);
+    if (extras.counting) {
+        const auto counted = std::ranges::find(m_picture.board.cards, extras.counting->piece, &bench::Card::piece);
+        if (counted != m_picture.board.cards.end()) {
+            counted->counts = bench::CountKind::Counted;
+            counted->countTo = extras.counting->until;
+        }
+    }
     for (const auto& place : extras.places) {
         m_picture.names.places[place.place] = place.name;
     }

@@ -1,4 +1,5 @@
 #include "app/bench/cardscene.h"
+#include "app/bench/cardmeasure.h"
 
 #include "app/parts/outline.h"
 #include "app/parts/seamdrawing.h"
@@ -20,40 +21,6 @@ using Weight = Scribe::Button::Weight;
 using bench::Standing;
 
 QString cardWords(const char* words) { return QCoreApplication::translate("Card", words); }
-
-/// Measures of one card, from the sizes of fingers and type. Everything in pixels.
-struct Frame {
-    explicit Frame(const parts::Look& look, bool large)
-        : pad(look.measure.px(large ? 22 : 13)), gap(std::max(look.measure.mm(parts::gapMm), look.measure.px(12))),
-          act(look.measure.mm(parts::benchActMm)), other(look.measure.mm(parts::otherActMm))
-    {
-    }
-    int pad;
-    int gap;
-    int act;
-    int other;
-};
-
-/// Acts that a person chooses between stand side by side in one size.
-bool areEqual(const bench::Card& card)
-{
-    return card.standing == Standing::Past ||
-           std::ranges::any_of(card.acts, [](const bench::CardAct& act) { return act.kind == bench::ActKind::NotYet; });
-}
-
-/// Where the acts of a card stand: in a row under its words, or in a column at its side with
-/// the second act beside "More".
-bool actsBelow(const bench::Card& card, bool large)
-{
-    return large ? card.standing == Standing::Past : card.acts.size() > 2 || (card.acts.size() > 1 && areEqual(card));
-}
-
-int rowHeight(const parts::Look& look, Role role)
-{
-    return static_cast<int>(std::ceil(QFontMetricsF(look.type.font(role)).height()));
-}
-
-int headHeight(const parts::Look& look) { return rowHeight(look, Role::CardVerb) + 2 * rowHeight(look, Role::Reason); }
 
 // Draws one card; each member draws one part of it.
 class CardDrawing {
@@ -398,7 +365,7 @@ private:
     Hands& m_hands;
     CardFace m_face;
     Scribe m_scribe;
-    Frame m_frame;
+    CardFrame m_frame;
     bool m_dark;
     QColor m_ground;
     QColor m_ink;
@@ -410,38 +377,6 @@ private:
 };
 
 } // namespace
-
-QString actKey(PieceId piece, const bench::CardAct& act)
-{
-    return QStringLiteral("piece/%1/act/%2/%3/%4")
-        .arg(piece.value())
-        .arg(static_cast<int>(act.kind))
-        .arg(service::text(act.stage.stage))
-        .arg(act.stage.repetition);
-}
-
-QString moreKey(PieceId piece) { return QStringLiteral("piece/%1/more").arg(piece.value()); }
-QString cardKey(PieceId piece) { return QStringLiteral("piece/%1").arg(piece.value()); }
-
-namespace {
-
-int heightOf(const bench::Card& card, const parts::Look& look, bool large)
-{
-    const Frame frame(look, large);
-    const int reason = rowHeight(look, large ? Role::BlockText : Role::Reason);
-    const int words =
-        large ? look.measure.px(74 + 40) + 2 * reason : headHeight(look) + look.measure.px(30) + 2 * reason;
-    if (actsBelow(card, large)) {
-        return 2 * frame.pad + words - (large ? 0 : reason) + look.measure.px(6) + frame.act;
-    }
-    const int lower = card.acts.size() > 1 ? frame.act : std::max(frame.other, large ? look.measure.px(50) : 0);
-    return 2 * frame.pad + std::max(words, frame.act + frame.gap + lower);
-}
-
-} // namespace
-
-int cardHeight(const bench::Card& card, const parts::Look& look) { return heightOf(card, look, false); }
-int blockHeight(const bench::Card& card, const parts::Look& look) { return heightOf(card, look, true); }
 
 parts::Scene cardScene(const bench::Card& card, const Picture& picture, const CardPlace& place, bool mirrored,
                        Hands& hands)

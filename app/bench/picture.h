@@ -65,6 +65,13 @@ struct UndoOffer {
     Instant until;
 };
 
+/// A window of less than three minutes that is being counted: its card becomes the block and
+/// shows large seconds. It ends by itself.
+struct CountedNow {
+    PieceId piece;
+    Instant until;
+};
+
 /// What the Bench shows beside the board: told by the service, without a rule in it.
 struct Extras {
     std::vector<PlaceNow> places;
@@ -77,6 +84,7 @@ struct Extras {
     std::set<PieceId> pending; ///< told, not stored yet
     std::vector<UndoOffer> undo;
     std::map<PieceId, QImage> photos;
+    std::optional<CountedNow> counting;
 };
 
 /// All that any part of the Bench needs for drawing itself once.

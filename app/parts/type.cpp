@@ -49,17 +49,23 @@ QStringList faces()
 
 double unitsOf(Role role) { return cuts[static_cast<std::size_t>(role)].units; }
 
-Type::Type(Measure measure) : m_measure(measure) {}
+Type::Type(Measure measure) : m_measure(measure), m_made(std::make_shared<Made>()) {}
 
 QFont Type::font(Role role, double shrink) const
 {
     static const QStringList families = faces();
     const Cut& cut = cuts[static_cast<std::size_t>(role)];
+    const int pixels = m_measure.px(cut.units * shrink);
+    const auto made = m_made->find({role, pixels});
+    if (made != m_made->end()) {
+        return made->second;
+    }
     QFont font;
     font.setFamilies(families);
-    font.setPixelSize(m_measure.px(cut.units * shrink));
+    font.setPixelSize(pixels);
     font.setWeight(cut.weight);
     font.setKerning(true);
+    m_made->emplace(std::pair(role, pixels), font);
     return font;
 }
 

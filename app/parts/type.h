@@ -4,6 +4,8 @@
 
 #include <QFont>
 #include <QString>
+#include <map>
+#include <memory>
 
 namespace mend::parts {
 
@@ -39,7 +41,9 @@ public:
     static QString family();
 
 private:
+    using Made = std::map<std::pair<Role, int>, QFont>;
     Measure m_measure;
+    std::shared_ptr<Made> m_made; ///< fonts are dear to make and asked for at every line
 };
 
 } // namespace mend::parts
