@@ -78,6 +78,9 @@ TEST(OpenHours, HoldBothOfAnHourThatComesTwice)
     const auto open = onDay("02:00-03:00", "Europe/Berlin", autumnBerlin);
     ASSERT_EQ(open.size(), 1U);
     EXPECT_EQ(open.front().to - open.front().from, hours(2));
+    const auto untilHalfPast = onDay("01:00-02:30", "Europe/Berlin", autumnBerlin);
+    ASSERT_EQ(untilHalfPast.size(), 1U);
+    EXPECT_EQ(untilHalfPast.front().to, at("2027-10-31T01:30:00.000Z")) << "half past two for the second time";
 }
 
 TEST(OpenHours, KnowOfChangesByHalfAnHourAndOfNone)
