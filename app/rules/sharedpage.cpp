@@ -1,0 +1,155 @@
+#include "app/rules/rulepages.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace mend::app {
+
+using parts::Sheet;
+using service::text;
+
+namespace {
+
+QString sayShared(const char* words) { return QCoreApplication::translate("RulePages", words); }
+
+class SharedPage {
+public:
+    explicit SharedPage(const RulePage& page) : m_page(page) {}
+
+    Sheet sheet(SharedRules which)
+    {
+        switch (which) {
+        case SharedRules::Materials:
+            m_sheet.title = sayShared("Materials");
+            std::ranges::for_each(m_page.book.materials, [this](const auto& each) { material(each); });
+            break;
+        case SharedRules::Laws:
+            m_sheet.title = sayShared("How warmth hastens a cure");
+            std::ranges::for_each(m_page.book.laws, [this](const auto& each) { law(each); });
+            break;
+        case SharedRules::Hazards:
+            m_sheet.title = sayShared("What must not meet");
+            std::ranges::for_each(m_page.book.hazards, [this](const auto& each) { hazard(each); });
+            break;
+        case SharedRules::Cautions:
+            m_sheet.title = sayShared("Cautions");
+            for (const rules::Caution& caution : m_page.book.cautions) {
+                fact(text(caution.text), {}, service::sourceWords(caution.source));
+            }
+            break;
+        case SharedRules::Practice:
+            m_sheet.title = sayShared("Habits of the bench");
+            practice();
+            break;
+        }
+        m_sheet.beside = sayShared("to be read here; changed in the rule files");
+        return std::move(m_sheet);
+    }
+
+private:
+    void fact(const QString& label, const QString& value, const QString& below = {})
+    {
+        m_sheet.add(Sheet::Row{QStringLiteral("rule/shared/%1").arg(m_facts++), label, below, value});
+    }
+    template <class T> void figure(const QString& label, const rules::Figure<T>& held)
+    {
+        const rules::FigureAt at{{}, held};
+        fact(label, service::figureValue(at, m_page.manner),
+             service::joined({service::figureRange(at, m_page.manner), service::sourceWords(held.source)}));
+    }
+    template <class T> void figure(const QString& label, const std::optional<rules::Figure<T>>& held)
+    {
+        if (held) {
+            figure(label, *held);
+        }
+    }
+    QString degrees(Temperature at) const { return service::temperatureWords(at, m_page.manner); }
+
+    void material(const rules::Material& material)
+    {
+        m_sheet.head(text(material.name));
+        if (!material.ratio.empty()) {
+            fact(sayShared("Ratio"), text(material.ratio));
+        }
+        figure(sayShared("Pot life at %1").arg(degrees(material.potReference)), material.potLife);
+        for (const rules::HeatLimit& limit : material.heatLimits) {
+            QString label = sayShared("No warmer than");
+            if (limit.fromAge) {
+                label = sayShared("From an age of %1 no warmer than").arg(service::spanWords(*limit.fromAge));
+            } else if (limit.untilAge) {
+                label = sayShared("Up to an age of %1 no warmer than").arg(service::spanWords(*limit.untilAge));
+            }
+            figure(label, limit.warmest);
+        }
+        figure(sayShared("Before it is handed over"), material.handOverWait);
+        figure(sayShared("Full cure at %1").arg(degrees(material.cureReference.value_or(material.potReference))),
+               material.fullCure);
+        for (const std::string& key : material.cautions) {
+            if (const rules::Caution* caution = m_page.book.caution(key)) {
+                m_sheet.say(text(caution->text), Sheet::Tone::Quiet);
+            }
+        }
+    }
+
+    void law(const rules::NamedLaw& named)
+    {
+        m_sheet.head(text(named.key));
+        const QString source = service::sourceWords(named.source);
+        if (const auto* heat = std::get_if<cure::Arrhenius>(&named.law)) {
+            const auto kilojoules = [](ActivationEnergy energy) { return inJoulesPerMole(energy) / 1000.0; };
+            fact(sayShared("Activation energy"),
+                 sayShared("%1 (%2 to %3) kJ/mol")
+                     .arg(kilojoules(heat->energy.typical))
+                     .arg(kilojoules(heat->energy.low))
+                     .arg(kilojoules(heat->energy.high)),
+                 source);
+            fact(sayShared("No credit below"), degrees(heat->noCreditBelow));
+            fact(sayShared("No more credit above"), degrees(heat->noExtraAbove));
+        } else if (const auto* band = std::get_if<cure::HumidBand>(&named.law)) {
+            fact(sayShared("Goes on only between"),
+                 sayShared("%1 and %2, %3 and %4")
+                     .arg(degrees(band->coldest), degrees(band->warmest),
+                          service::humidityWords(band->driest, m_page.manner),
+                          service::humidityWords(band->dampest, m_page.manner)),
+                 source);
+        } else {
+            fact(sayShared("By the clock alone"), {}, source);
+        }
+    }
+
+    void hazard(const rules::Hazard& hazard)
+    {
+        const QString verdict = hazard.verdict == rules::Verdict::Block  ? sayShared("stops the start")
+                                : hazard.verdict == rules::Verdict::Warn ? sayShared("warns")
+                                                                         : sayShared("reminds");
+        fact(text(hazard.title), verdict, service::joined({text(hazard.why), service::sourceWords(hazard.source)}));
+        figure(sayShared("Temperature"), hazard.temperature);
+        figure(sayShared("As close in time as"), hazard.span);
+        if (hazard.humidity) {
+            fact(sayShared("Humidity"), service::humidityWords(hazard.humidity->value, m_page.manner),
+                 service::sourceWords(hazard.humidity->source));
+        }
+    }
+
+    void practice()
+    {
+        const rules::Practice& habits = m_page.book.practice;
+        figure(sayShared("A reading at the bench holds for"), habits.benchReadingAge);
+        figure(sayShared("A reading in cabinet or humid box holds for"), habits.cabinetReadingAge);
+        figure(sayShared("Begun and done are two taps from"), habits.twoTapsFrom);
+        fact(sayShared("Chip that one run takes"), sayShared("%1 cm").arg(inCentimetres(habits.runChip.value)),
+             service::sourceWords(habits.runChip.source));
+        fact(sayShared("Seam that one run takes"), sayShared("%1 cm").arg(inCentimetres(habits.runSeam.value)),
+             service::sourceWords(habits.runSeam.source));
+    }
+
+    const RulePage& m_page;
+    Sheet m_sheet;
+    int m_facts = 0;
+};
+
+} // namespace
+
+parts::Sheet sharedPage(SharedRules which, const RulePage& page) { return SharedPage(page).sheet(which); }
+
+} // namespace mend::app
