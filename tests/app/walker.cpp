@@ -14,6 +14,10 @@ using parts::HitKind;
 using parts::Item;
 using parts::Look;
 
+// What is demanded, told apart from what the program draws by: Chen et al., Applied Ergonomics 44, 2013 (20 mm).
+constexpr double benchActMm = 20.0;
+constexpr double otherActMm = 12.0;
+constexpr double gapMm = 3.0;
 constexpr double lenient = 0.05; // millimetres: half a pixel of rounding at 250 dpi
 
 QString placeOf(const QRectF& rect)
@@ -58,7 +62,7 @@ void walkHits(Walk& walk, const parts::ActView& view, const Look& look)
         }
         ++walk.acts;
         walk.benchActs += hit.kind == HitKind::BenchAct ? 1 : 0;
-        const double least = hit.kind == HitKind::BenchAct ? parts::benchActMm : parts::otherActMm;
+        const double least = hit.kind == HitKind::BenchAct ? benchActMm : otherActMm;
         const double wide = look.measure.inMillimetres(hit.rect.width());
         const double high = look.measure.inMillimetres(hit.rect.height());
         if (wide < least - lenient || high < least - lenient) {
@@ -165,7 +169,7 @@ void Walk::gaps(const std::vector<const parts::ActView*>& views, const Look& loo
         for (std::size_t j = i + 1; j < spots.size(); ++j) {
             const bool bench = spots[i].hit->kind == HitKind::BenchAct || spots[j].hit->kind == HitKind::BenchAct;
             const double gap = look.measure.inMillimetres(apart(spots[i].rect, spots[j].rect));
-            if (spots[i].rect.intersects(spots[j].rect) || (bench && gap < parts::gapMm - lenient)) {
+            if (spots[i].rect.intersects(spots[j].rect) || (bench && gap < gapMm - lenient)) {
                 faults << QStringLiteral("too near: %1 and %2, %3 mm")
                               .arg(spots[i].hit->key, spots[j].hit->key)
                               .arg(gap, 0, 'f', 2);
