@@ -125,11 +125,13 @@ private:
     {
         const double from = left() + row.depth * m_scribe.px(20);
         const double width = left() + wide() - from;
-        const double pad = m_scribe.px(7);
         const double valueWide =
             row.value.isEmpty() ? 0.0
                                 : std::min(width * 0.6, m_scribe.width(row.value, Role::BodyBold) + m_scribe.px(4));
         const double labelWide = width - valueWide - (valueWide > 0.0 ? m_gap : 0);
+        const bool oneLine = row.below.isEmpty() && m_scribe.width(row.label, Role::BodyBold) <= labelWide &&
+                             m_scribe.width(row.value, Role::BodyBold) <= valueWide;
+        const double pad = row.act && oneLine ? (m_finger - m_scribe.lineHeight(Role::BodyBold)) / 2.0 : m_scribe.px(7);
         const int top = m_y;
         const double end = top + pad +
                            m_scribe.lines({from, top + pad, labelWide, 10000.0}, row.label,
@@ -204,7 +206,7 @@ private:
         const int high = block.bench ? std::max(m_scribe.mm(benchActMm), m_scribe.px(76))
                                      : std::max(m_finger, m_scribe.px(anyBelow ? 62 : 48));
         const int columns = columnsFor(block, count);
-        const double cell = std::min((wide() - m_gap * (columns - 1)) / columns, double(m_scribe.px(300)));
+        const double cell = std::floor(std::min((wide() - m_gap * (columns - 1)) / columns, double(m_scribe.px(300))));
         const int step = high + m_gap;
         for (int i = 0; i < count; ++i) {
             const QRectF rect(left() + i % columns * (cell + m_gap), m_y + i / columns * step, cell, high);
@@ -253,8 +255,10 @@ private:
 
     void add(const Sheet::Ruler& ruler)
     {
-        const QRectF rect(left(), m_y, m_scribe.look().measure.mm(ruler.millimetres.width()),
-                          m_scribe.look().measure.mm(ruler.millimetres.height()));
+        // Real millimetres of the glass: how large somebody likes the rest does not count here.
+        const double pixels = 1.0 / m_scribe.look().measure.inMillimetres(1.0);
+        const QRectF rect(left(), m_y, std::round(ruler.millimetres.width() * pixels),
+                          std::round(ruler.millimetres.height() * pixels));
         m_scribe.fill(rect, tokens().card, m_scribe.px(12));
         m_scribe.frame(rect, tokens().ink, m_scribe.px(2), tokens().card, m_scribe.px(12));
         readOut(ruler.name, rect);

@@ -84,7 +84,7 @@ Sheet RulesSpace::listSheet()
     if (!m_now.book) {
         return sheet;
     }
-    sheet.beside = tr("%n procedure(s)", nullptr, static_cast<int>(m_now.book->procedures.size()));
+    sheet.beside = tr("%1 procedures").arg(m_now.book->procedures.size());
     for (const rules::RuleFault& fault : m_now.faults) {
         sheet.say(tr("Refused: %1, line %2: %3").arg(text(fault.file)).arg(fault.line).arg(text(fault.text)),
                   Sheet::Tone::Grave);
@@ -314,6 +314,12 @@ void RulesSpace::putIn(const rules::FigureAt& figure)
     if (!value) {
         m_fault = tr("This is no number.");
         refresh();
+        return;
+    }
+    const bool same = std::visit(
+        [&](const auto& held) { return *value == std::variant<Span, Temperature>(held.value); }, figure.figure);
+    if (same) {
+        goTo({m_place.procedure, m_place.stage, {}, {}});
         return;
     }
     rules::Procedure changed = *procedure;

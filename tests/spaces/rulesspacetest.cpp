@@ -148,6 +148,13 @@ TEST_F(RulesScreen, ANumberWithoutItsSourceIsNotTaken)
     EXPECT_TRUE(says(space.page(), QStringLiteral("No number stands without its source")));
 }
 
+TEST_F(RulesScreen, TheSameNumberIsNoChange)
+{
+    change(service::typedFigure(*rules::figureAt(*shippedBook()->procedure(gold), path), {}).digits);
+    EXPECT_FALSE(space.draft(gold));
+    EXPECT_TRUE(space.page().hit(figureKey(path))) << "back at its stage";
+}
+
 TEST_F(RulesScreen, DropsAChange)
 {
     change(most());
@@ -212,7 +219,9 @@ TEST_P(RulesWalk, EverySpotCanBeHitReadAndNamed)
     const std::string path = "/stages/" + std::to_string(stageOf("wipeBack")) + "/handsOn/fixed";
     click(space.page(), figureKey(path));
     walk("figure");
+    type(space.page(), QStringLiteral("figure/value"), QStringLiteral("5"));
     click(space.page(), QStringLiteral("figure/put"));
+    EXPECT_TRUE(space.draft(gold));
     walk("draft");
     for (const SharedRules which : {SharedRules::Materials, SharedRules::Laws, SharedRules::Hazards,
                                     SharedRules::Cautions, SharedRules::Practice}) {
