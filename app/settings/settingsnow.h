@@ -1,0 +1,57 @@
+#pragma once
+
+#include "app/parts/tokens.h"
+#include "core/base/time.h"
+#include "core/record/piece.h"
+#include "core/service/studio.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+#include <vector>
+
+namespace mend::app {
+
+/// How a person likes the window; the program makes the look from it.
+struct LookWishes {
+    parts::Theme theme = parts::Theme::Light;
+    double scale = 1.0; ///< 1 to 2
+    bool reduceMotion = false;
+    bool actionsLeft = false;
+    std::optional<double> dpi; ///< measured with a card; empty: what the screen says
+    bool operator==(const LookWishes&) const = default;
+};
+
+/// What is known of the sound and what a person heard of it.
+struct SoundSettings {
+    QStringList devices; ///< as the sound process names them
+    QString device;      ///< empty: the usual one
+    int level = 70;      ///< per cent of the ceiling
+    bool works = true;   ///< a device takes the sound
+    enum class Heard { NeverAsked, Yes, No } heard = Heard::NeverAsked;
+    bool operator==(const SoundSettings&) const = default;
+};
+
+/// One backup, as it lies in its folder.
+struct BackupLine {
+    Instant made;
+    QString file;
+};
+
+/// Everything that Settings shows.
+struct SettingsNow {
+    service::Studio studio;
+    std::vector<record::Person> people;
+    std::vector<record::Place> places;
+    LookWishes look;
+    double screenDpi = 96.0; ///< what the screen says of itself
+    SoundSettings sound;
+    QString pedalKey;                ///< what the key is called; empty: none is chosen
+    std::vector<BackupLine> backups; ///< newest first
+    QString backupFolder;
+    QString backupState; ///< "being made", or why the last one failed; empty: nothing to say
+    Instant at;
+};
+
+} // namespace mend::app

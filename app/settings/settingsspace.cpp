@@ -1,0 +1,269 @@
+#include "app/settings/settingsspace.h"
+
+#include <QKeyEvent>
+
+namespace mend::app {
+
+using parts::Sheet;
+using service::text;
+
+namespace {
+
+constexpr std::array<SettingsPage, 10> allPages{
+    SettingsPage::Studio, SettingsPage::Hours,      SettingsPage::People, SettingsPage::Places, SettingsPage::Sound,
+    SettingsPage::Look,   SettingsPage::ScreenSize, SettingsPage::Hands,  SettingsPage::Units,  SettingsPage::Backup};
+
+bool isModifier(int key)
+{
+    return key == Qt::Key_Shift || key == Qt::Key_Control || key == Qt::Key_Alt || key == Qt::Key_Meta;
+}
+
+} // namespace
+
+SettingsSpace::SettingsSpace(parts::TapGate& gate, QWidget* parent) : SheetSpace(gate, parent)
+{
+    list().setAccessibleName(tr("Settings"));
+    page().setAccessibleName(tr("One setting"));
+    page().installEventFilter(this);
+}
+
+void SettingsSpace::setManner(const service::Manner& manner)
+{
+    m_manner = manner;
+    refresh();
+}
+
+void SettingsSpace::setNow(SettingsNow now)
+{
+    const bool studioChanged = now.studio != m_now.studio || now.people != m_now.people;
+    m_now = std::move(now);
+    if (studioChanged) {
+        beginEditing();
+    }
+    refresh();
+}
+
+void SettingsSpace::openSettings(SettingsPage page)
+{
+    m_page = page;
+    m_asking = m_capturing = false;
+    m_place = {};
+    m_slots.clear();
+    beginEditing();
+    openPage();
+}
+
+void SettingsSpace::askHeard()
+{
+    m_asking = true;
+    refresh();
+}
+
+void SettingsSpace::beginEditing()
+{
+    m_fault.clear();
+    m_name = m_page == SettingsPage::Studio ? text(m_now.studio.name) : QString();
+    m_hoursFaults = {};
+    for (std::size_t day = 0; day < m_hours.size(); ++day) {
+        record::Hours one;
+        one.week[day] = m_now.studio.hours.week[day];
+        // "mon 09:00-12:30 13:00-17:30": the first word is the day's, which the label says already.
+        m_hours[day] = text(record::hoursText(one)).section(QLatin1Char(' '), 1).simplified();
+        if (one.week[day].empty()) {
+            m_hours[day].clear();
+        }
+    }
+    m_people.clear();
+    for (const record::Person& person : m_now.people) {
+        m_people[person.id] = text(person.name);
+    }
+}
+
+Sheet SettingsSpace::listSheet()
+{
+    const auto words = [](SettingsPage page) {
+        switch (page) {
+        case SettingsPage::Studio:
+            return tr("Studio");
+        case SettingsPage::Hours:
+            return tr("Bench hours");
+        case SettingsPage::People:
+            return tr("People");
+        case SettingsPage::Places:
+            return tr("Places");
+        case SettingsPage::Sound:
+            return tr("Sound");
+        case SettingsPage::Look:
+            return tr("Look");
+        case SettingsPage::ScreenSize:
+            return tr("Size of the screen");
+        case SettingsPage::Hands:
+            return tr("Hands and pedal");
+        case SettingsPage::Units:
+            return tr("Units");
+        case SettingsPage::Backup:
+            return tr("Backup");
+        }
+        return QString();
+    };
+    Sheet sheet;
+    sheet.title = tr("Settings");
+    for (const SettingsPage page : allPages) {
+        sheet.add(Sheet::Row{QStringLiteral("settings/%1").arg(int(page)),
+                             words(page),
+                             valueOf(page),
+                             {},
+                             [this, page] { openSettings(page); },
+                             page == m_page});
+    }
+    return sheet;
+}
+
+QString SettingsSpace::valueOf(SettingsPage page) const
+{
+    switch (page) {
+    case SettingsPage::Studio:
+        return m_now.studio.name.empty() ? tr("no name yet") : text(m_now.studio.name);
+    case SettingsPage::Hours:
+        return m_now.studio.hours.isTold() ? tr("told") : tr("not told: alerts sound at any hour");
+    case SettingsPage::People:
+        return tr("%1 at work here").arg(m_now.people.size());
+    case SettingsPage::Places:
+        return tr("%1 places").arg(m_now.places.size());
+    case SettingsPage::Sound:
+        return !m_now.sound.works                                      ? tr("no device takes it")
+               : m_now.sound.heard == SoundSettings::Heard::Yes        ? tr("was heard")
+               : m_now.sound.heard == SoundSettings::Heard::NeverAsked ? tr("not tried yet")
+                                                                       : tr("was not heard");
+    case SettingsPage::Look:
+        return tr("%1 %").arg(qRound(m_now.look.scale * 100.0));
+    case SettingsPage::ScreenSize:
+        return m_now.look.dpi ? tr("checked with a card") : tr("as the screen says");
+    case SettingsPage::Hands:
+        return m_now.pedalKey.isEmpty() ? tr("no pedal") : tr("pedal: %1").arg(m_now.pedalKey);
+    case SettingsPage::Units:
+        return service::joined(
+            {m_now.studio.fahrenheit ? tr("°F") : tr("°C"), m_now.studio.inches ? tr("in") : tr("mm")});
+    case SettingsPage::Backup:
+        return m_now.backups.empty() ? tr("none yet")
+                                     : tr("last one %1").arg(service::agoWords(m_now.at - m_now.backups.front().made));
+    }
+    return {};
+}
+
+Sheet SettingsSpace::pageSheet()
+{
+    switch (m_page) {
+    case SettingsPage::Studio:
+        return studioSheet();
+    case SettingsPage::Hours:
+        return hoursSheet();
+    case SettingsPage::People:
+        return peopleSheet();
+    case SettingsPage::Places:
+        return placesSheet();
+    case SettingsPage::Sound:
+        return soundSheet();
+    case SettingsPage::Look:
+        return lookSheet();
+    case SettingsPage::ScreenSize:
+        return screenSheet();
+    case SettingsPage::Hands:
+        return handsSheet();
+    case SettingsPage::Units:
+        return unitsSheet();
+    case SettingsPage::Backup:
+        return backupSheet();
+    }
+    return {};
+}
+
+void SettingsSpace::wish(LookWishes look)
+{
+    if (look == m_now.look) {
+        return;
+    }
+    m_now.look = look; // seen at once; whoever applies it tells again what holds
+    refresh();
+    Q_EMIT lookWished(look);
+}
+
+void SettingsSpace::keepHours()
+{
+    static constexpr std::array<const char*, 7> days{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
+    service::Studio studio = m_now.studio;
+    bool good = true;
+    for (std::size_t day = 0; day < days.size(); ++day) {
+        const QString typed = m_hours[day].simplified();
+        const std::string line = std::string(days[day]) + " " + (typed.isEmpty() ? "closed" : typed.toStdString());
+        const auto read = record::hoursFromText(line);
+        m_hoursFaults[day] = read ? QString() : tr("Times rise and do not overlap: 09:00-12:30 13:00-17:30");
+        good = good && read;
+        if (read) {
+            studio.hours.week[day] = read->week[day];
+        }
+    }
+    refresh();
+    if (good) {
+        Q_EMIT studioTold(studio);
+    }
+}
+
+void SettingsSpace::keepPerson(PersonId id)
+{
+    const QString name = (id.isSet() ? m_people[id] : m_name).simplified();
+    m_fault = name.isEmpty() ? tr("A name is needed.") : QString();
+    if (!name.isEmpty()) {
+        m_name.clear();
+        Q_EMIT personTold({id, name.toStdString()});
+    }
+    refresh();
+}
+
+void SettingsSpace::editPlace(const record::Place& place)
+{
+    m_place = place;
+    m_slots = place.slots > 0 ? QString::number(place.slots) : QString();
+    m_fault.clear();
+    refresh();
+}
+
+void SettingsSpace::keepPlace()
+{
+    bool whole = true;
+    const QString typed = m_slots.trimmed();
+    const int slotCount = typed.isEmpty() ? 0 : typed.toInt(&whole);
+    constexpr int mostSlots = 999;
+    record::Place place = m_place;
+    place.name = text(place.name).simplified().toStdString();
+    place.slots = slotCount;
+    m_fault = place.name.empty() ? tr("A place needs a name.")
+              : !whole || slotCount < 0 || slotCount > mostSlots
+                  ? tr("A whole number, or nothing for as many as you like.")
+                  : QString();
+    if (m_fault.isEmpty()) {
+        editPlace({});
+        Q_EMIT placeTold(place);
+        return;
+    }
+    refresh();
+}
+
+bool SettingsSpace::eventFilter(QObject* watched, QEvent* event)
+{
+    if (m_capturing && event->type() == QEvent::KeyPress) {
+        const auto* key = static_cast<QKeyEvent*>(event);
+        if (key->isAutoRepeat() || isModifier(key->key())) {
+            return true;
+        }
+        m_capturing = false;
+        refresh();
+        if (key->key() != Qt::Key_Escape) {
+            Q_EMIT pedalKeyChosen(key->key());
+        }
+        return true;
+    }
+    return SheetSpace::eventFilter(watched, event);
+}
+
+} // namespace mend::app

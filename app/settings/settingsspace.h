@@ -1,0 +1,80 @@
+#pragma once
+
+// Before the core, whose <compare> moc cannot read on its own.
+#include <QWidget>
+
+#include "app/parts/sheetspace.h"
+#include "app/settings/settingsnow.h"
+#include "core/service/wording.h"
+
+#include <array>
+
+namespace mend::app {
+
+/// The pages of Settings, in the order of the list.
+enum class SettingsPage { Studio, Hours, People, Places, Sound, Look, ScreenSize, Hands, Units, Backup };
+
+/// Studio, people, places, sound, look, units, backup. It shows what it is given and says what was wished.
+class SettingsSpace : public parts::SheetSpace {
+    Q_OBJECT
+
+public:
+    explicit SettingsSpace(parts::TapGate& gate, QWidget* parent = nullptr);
+
+    void setManner(const service::Manner& manner);
+    void setNow(SettingsNow now);
+    void openSettings(SettingsPage page);
+    /// The test sound was played: a person is asked whether it was heard.
+    void askHeard();
+
+Q_SIGNALS:
+    void studioTold(const mend::service::Studio& studio);
+    void personTold(const mend::record::Person& person); ///< without an id: somebody new
+    void placeTold(const mend::record::Place& place);    ///< without an id: a new place
+    void lookWished(const mend::app::LookWishes& look);
+    void soundDeviceChosen(const QString& device);
+    void soundLevelChosen(int percent);
+    void soundTestWanted();
+    void soundHeard(bool heard);
+    void pedalKeyChosen(int key); ///< a Qt::Key; 0: none
+    void backupWanted();
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    parts::Sheet listSheet() override;
+    parts::Sheet pageSheet() override;
+    parts::Sheet studioSheet();
+    parts::Sheet hoursSheet();
+    parts::Sheet peopleSheet();
+    parts::Sheet placesSheet();
+    parts::Sheet soundSheet();
+    parts::Sheet lookSheet();
+    parts::Sheet screenSheet();
+    parts::Sheet handsSheet();
+    parts::Sheet unitsSheet();
+    parts::Sheet backupSheet();
+    QString valueOf(SettingsPage page) const;
+    void beginEditing();
+    void keepHours();
+    void keepPerson(PersonId id);
+    void keepPlace();
+    void editPlace(const record::Place& place);
+    void wish(LookWishes look);
+
+    SettingsNow m_now;
+    service::Manner m_manner;
+    SettingsPage m_page = SettingsPage::Studio;
+    QString m_name;                       ///< of the studio, or of somebody new
+    std::array<QString, 7> m_hours;       ///< Monday first, as typed
+    std::array<QString, 7> m_hoursFaults; ///< by weekday
+    std::map<PersonId, QString> m_people; ///< names as typed
+    record::Place m_place;                ///< the place that is told now
+    QString m_slots;
+    QString m_fault;
+    bool m_asking = false;    ///< did you hear it?
+    bool m_capturing = false; ///< the next key is the pedal's
+};
+
+} // namespace mend::app
