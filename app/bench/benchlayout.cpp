@@ -10,16 +10,15 @@ namespace mend::app {
 
 namespace {
 constexpr double marginUnits = 24.0;
-constexpr double gapUnits = 12.0;
 constexpr double leastPanel = 280.0;
-constexpr int edge = 5;
+constexpr int edge = CardField::edge;
 } // namespace
 
 void BenchSpace::arrange(bool keep)
 {
     const auto& measure = m_picture.look.measure;
-    const int margin = measure.px(m_plan.oneAtATime ? gapUnits : marginUnits);
-    const int gap = measure.px(gapUnits);
+    const int margin = measure.px(m_plan.oneAtATime ? CardField::gapUnits : marginUnits);
+    const int gap = measure.px(CardField::gapUnits);
     const int wide = width() - 2 * margin;
     if (wide <= 0 || height() <= 0) {
         return;

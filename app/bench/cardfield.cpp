@@ -5,11 +5,6 @@
 
 namespace mend::app {
 
-namespace {
-constexpr int edge = 5; // room for the mark of the keys round an outermost card
-constexpr double gapUnits = 12.0;
-} // namespace
-
 CardField::CardField(parts::TapGate& gate, const Picture& picture, Hands& hands, QWidget* parent)
     : ScrollView(gate, parent), m_picture(picture), m_hands(hands)
 {

@@ -13,6 +13,9 @@ class CardField : public parts::ScrollView {
     Q_OBJECT
 
 public:
+    static constexpr int edge = 5; ///< room for the mark of the keys round an outermost card
+    static constexpr double gapUnits = 12.0;
+
     CardField(parts::TapGate& gate, const Picture& picture, Hands& hands, QWidget* parent = nullptr);
 
     /// Which cards, in which order and columns. Heights are taken anew unless they are `kept`.

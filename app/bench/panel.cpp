@@ -9,6 +9,7 @@ Panel::Panel(parts::TapGate& gate, const Picture& picture, Told& told, QWidget* 
 {
     setAccessibleName(tr("More"));
     m_words->hide();
+    m_words->setAccessibleName(tr("Your words"));
     m_words->setMaxLength(500);
     hide();
 }

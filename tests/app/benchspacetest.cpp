@@ -373,6 +373,9 @@ TEST_F(BenchAtWork, AScreenReaderSeesEveryCardAndMayPress)
     }
     EXPECT_EQ(cards, 8);
     EXPECT_GT(buttons, 20);
+    for (const auto* field : window.findChildren<QLineEdit*>()) {
+        EXPECT_FALSE(field->accessibleName().isEmpty());
+    }
     QAccessibleInterface* block = QAccessible::queryAccessibleInterface(&bench.block());
     for (int i = 0; i < block->childCount(); ++i) {
         if (block->child(i)->text(QAccessible::Name).startsWith(QStringLiteral("Hands on it"))) {

@@ -75,6 +75,8 @@ TEST_P(Pictures, ShowTheWholeBench)
     window.setBoard(samples::richBoard(), samples::richExtras());
     window.bench().panel().openMore(PieceId(1));
     EXPECT_GT(coloursIn(keep(window, QLatin1String(shot.name) + QStringLiteral("-more"))), 8);
+    window.bench().panel().openWhy(PieceId(1));
+    EXPECT_GT(coloursIn(keep(window, QLatin1String(shot.name) + QStringLiteral("-why"))), 8);
     window.bench().panel().openPlace(PlaceId(1));
     EXPECT_GT(coloursIn(keep(window, QLatin1String(shot.name) + QStringLiteral("-reading"))), 8);
 }

@@ -11,8 +11,8 @@
 
 namespace {
 
-constexpr int cards = 60;
-constexpr int seconds = 20;
+constexpr int cardCount = 60;
+constexpr int idleSeconds = 20;
 constexpr double mostShare = 0.5; // per cent of one core
 
 double cpuSeconds()
@@ -48,17 +48,17 @@ int main(int argc, char** argv)
     extras.flashing.clear();
     QElapsedTimer building;
     building.start();
-    window.setBoard(app::samples::crowdedBoard(cards), extras);
+    window.setBoard(app::samples::crowdedBoard(cardCount), extras);
     window.show();
     app.processEvents();
-    std::printf("first paint of %d cards: %lld ms\n", cards, static_cast<long long>(building.elapsed()));
+    std::printf("first paint of %d cards: %lld ms\n", cardCount, static_cast<long long>(building.elapsed()));
 
     int ticked = 0;
     QTimer tick;
     tick.setTimerType(Qt::PreciseTimer);
     QObject::connect(&tick, &QTimer::timeout, [&] {
         window.setNow(app::samples::now() + std::chrono::seconds(++ticked));
-        if (ticked == seconds) {
+        if (ticked == idleSeconds) {
             app.quit();
         }
     });
@@ -66,8 +66,8 @@ int main(int argc, char** argv)
     const double before = cpuSeconds();
     const long wokenBefore = wakeUps();
     app.exec();
-    const double share = (cpuSeconds() - before) / seconds * 100.0;
+    const double share = (cpuSeconds() - before) / idleSeconds * 100.0;
     std::printf("%d cards counting: %.2f %% of one core (floor: at most %.1f %%), %.1f wake-ups a second (at most 4)\n",
-                cards, share, mostShare, double(wakeUps() - wokenBefore) / seconds);
+                cardCount, share, mostShare, double(wakeUps() - wokenBefore) / idleSeconds);
     return share <= mostShare ? 0 : 1;
 }

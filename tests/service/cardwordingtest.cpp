@@ -11,7 +11,7 @@ using bench::Reason;
 using bench::ReasonKind;
 using bench::Standing;
 
-const Instant now = sys_days{2026y / November / 28} + hours{13} + minutes{42};
+const Instant cardNow = sys_days{2026y / November / 28} + hours{13} + minutes{42};
 
 bench::Card cardWith(CountKind counts, Span to)
 {
@@ -26,7 +26,7 @@ bench::Card cardWith(CountKind counts, Span to)
     card.repetitions = 4;
     card.standing = Standing::Open;
     card.counts = counts;
-    card.countTo = now + to;
+    card.countTo = cardNow + to;
     return card;
 }
 
@@ -56,7 +56,7 @@ TEST(CardWording, CountsToWhatTheCardSays)
     for (const Counted& each : counted) {
         bench::Card card = cardWith(each.kind, each.to);
         card.standing = each.standing;
-        const CountWords words = countWords(card, now, {});
+        const CountWords words = countWords(card, cardNow, {});
         if (each.kind == CountKind::Counted) {
             // Counted windows are under hands and still say when the join must sit.
             EXPECT_EQ(words.digits.toStdString(), each.digits);
@@ -72,18 +72,18 @@ TEST(CardWording, TakesTheLatestStartFromTheOneFunction)
 {
     bench::Card card = cardWith(CountKind::StartBy, minutes{50});
     bench::Window window;
-    window.closes = now + minutes{60};
-    window.latestStart = now + minutes{3}; // a chain has moved it
+    window.closes = cardNow + minutes{60};
+    window.latestStart = cardNow + minutes{3}; // a chain has moved it
     card.window = window;
-    EXPECT_EQ(countWords(card, now, {}).digits, countDigits(*bench::remaining(window, now)));
-    EXPECT_EQ(countWords(card, now, {}).digits.toStdString(), "3:00");
+    EXPECT_EQ(countWords(card, cardNow, {}).digits, countDigits(*bench::remaining(window, cardNow)));
+    EXPECT_EQ(countWords(card, cardNow, {}).digits.toStdString(), "3:00");
 }
 
 TEST(CardWording, SaysARangeOfClockTimes)
 {
     bench::Card card = cardWith(CountKind::Ends, minutes{70});
-    card.countToAtLatest = now + minutes{95};
-    EXPECT_EQ(countWords(card, now, {}).below.toStdString(), "about 14:52 to 15:17");
+    card.countToAtLatest = cardNow + minutes{95};
+    EXPECT_EQ(countWords(card, cardNow, {}).below.toStdString(), "about 14:52 to 15:17");
 }
 
 Names someNames()
@@ -103,7 +103,7 @@ TEST(CardWording, HasALineForEveryKindOfReason)
         const char* words;
     };
     const Row rows[] = {
-        {{.kind = ReasonKind::Hazard, .text = "No flame: pads are drying", .until = now + minutes{37}},
+        {{.kind = ReasonKind::Hazard, .text = "No flame: pads are drying", .until = cardNow + minutes{37}},
          "No flame until 14:19: pads are drying"},
         {{.kind = ReasonKind::Hazard, .text = "No flame: pads are drying"}, "No flame: pads are drying"},
         {{.kind = ReasonKind::MissCosts, .text = "cut back, fill again", .miss = rules::Miss::Afternoon},
@@ -128,15 +128,15 @@ TEST(CardWording, HasALineForEveryKindOfReason)
         {{.kind = ReasonKind::Caution, .text = "gloves"}, "gloves"},
     };
     for (const Row& row : rows) {
-        EXPECT_EQ(reasonWords(row.reason, someNames(), now, {}).toStdString(), row.words);
+        EXPECT_EQ(reasonWords(row.reason, someNames(), cardNow, {}).toStdString(), row.words);
     }
 }
 
 TEST(CardWording, PutsTheWholeCardIntoOneSentence)
 {
     bench::Card card = cardWith(CountKind::StartBy, minutes{2});
-    card.seam.closes = now + minutes{7};
-    EXPECT_EQ(cardSentence(card, {}, now, {}).toStdString(),
+    card.seam.closes = cardNow + minutes{7};
+    EXPECT_EQ(cardSentence(card, {}, cardNow, {}).toStdString(),
               "Wipe back the filler. 2 of 4. open. Heron bowl. 260417-5. Ines Varga. Bench. 2:00, start by 13:44. "
               "closes 13:49");
 }
