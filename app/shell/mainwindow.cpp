@@ -59,6 +59,13 @@ void MainWindow::addSpace(const QString& key, const QString& word, QWidget* spac
     arrange();
 }
 
+std::vector<RailWord> MainWindow::railWords() const
+{
+    std::vector<RailWord> words;
+    std::ranges::copy_if(m_words, std::back_inserter(words), [](const RailWord& each) { return !each.word.isEmpty(); });
+    return words;
+}
+
 void MainWindow::showSpace(const QString& key)
 {
     const auto found = std::ranges::find(m_words, key, &RailWord::key);
@@ -165,11 +172,12 @@ void MainWindow::arrange()
         return;
     }
     m_plan = planFor(size(), m_look, static_cast<int>(m_bench->picture().board.cards.size()));
-    const bool tooLow = height() < railHeight(m_look, m_words.size());
+    const auto words = railWords();
+    const bool tooLow = height() < railHeight(m_look, words.size());
     const bool asButton = (m_plan.railIsButton || tooLow) && !m_railOpen;
     const bool mirrored = layoutDirection() == Qt::RightToLeft;
-    const int rail = railWidth(m_look, m_words, asButton);
-    const int kept = m_railOpen ? railWidth(m_look, m_words, true) : rail; // an opened rail lies over the space
+    const int rail = railWidth(m_look, words, asButton);
+    const int kept = m_railOpen ? railWidth(m_look, words, true) : rail; // an opened rail lies over the space
     m_rail->setGeometry(mirrored ? width() - rail : 0, 0, rail, height());
     const int left = mirrored ? 0 : kept;
     const int wide = width() - kept;
@@ -191,10 +199,11 @@ void MainWindow::arrange()
 void MainWindow::compose()
 {
     const bool mirrored = layoutDirection() == Qt::RightToLeft;
-    const bool asButton = (m_plan.railIsButton || height() < railHeight(m_look, m_words.size())) && !m_railOpen;
+    const auto words = railWords();
+    const bool asButton = (m_plan.railIsButton || height() < railHeight(m_look, words.size())) && !m_railOpen;
     m_rail->setParts(
         {{QPoint(),
-          std::make_shared<const parts::Scene>(railScene(m_look, m_rail->size(), mirrored, m_words, m_here, asButton,
+          std::make_shared<const parts::Scene>(railScene(m_look, m_rail->size(), mirrored, words, m_here, asButton,
                                                          [this](const QString& key) { go(key); })),
           {}}});
     std::vector<parts::ActView::Part> shown;

@@ -27,7 +27,8 @@ public:
     explicit MainWindow(parts::TapGate& gate, QWidget* parent = nullptr);
 
     BenchSpace& bench() { return *m_bench; }
-    /// A further space, which has content; the Bench is there from the start.
+    /// A further space, which has content; the Bench is there from the start. Without a word it is none of the
+    /// rail's: something else leads there.
     void addSpace(const QString& key, const QString& word, QWidget* space);
     void showSpace(const QString& key);
     QString spaceShown() const { return m_here; }
@@ -78,6 +79,8 @@ private:
     void gatherBanners();
     void banner(const QString& key);
     void go(const QString& key);
+    /// The words of the rail: of the spaces that have one.
+    std::vector<RailWord> railWords() const;
 
     parts::TapGate& m_gate;
     LookSettings m_settings;
