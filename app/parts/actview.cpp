@@ -202,7 +202,7 @@ void ActView::moveTo(QPoint at)
         return;
     }
     m_gate.touched();
-    if (!m_press->dragging && std::abs(at.y() - m_press->down.y()) > dragFrom && receivers(SIGNAL(dragged(int))) > 0) {
+    if (!m_press->dragging && std::abs(at.y() - m_press->down.y()) > dragFrom && takesDrags()) {
         const QString key = std::exchange(m_press->key, QString());
         m_press->dragging = true;
         m_press->last = at;

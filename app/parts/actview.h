@@ -67,6 +67,8 @@ protected:
     bool focusNextPrevChild(bool next) override;
     /// The keys have led to another spot.
     virtual void focusMoved(const QString&) {}
+    /// True where a finger that moves up or down pushes the content instead of tapping.
+    virtual bool takesDrags() const { return false; }
 
 private:
     struct Press {

@@ -24,6 +24,7 @@ protected:
     void wheelEvent(QWheelEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void focusMoved(const QString& key) override { reveal(key); }
+    bool takesDrags() const override { return true; }
     /// The content stands so many pixels higher now; for what lies over it.
     virtual void scrolledTo(int) {}
 
