@@ -70,11 +70,14 @@ Event toldNow(What what, const Hand& hand)
     return event;
 }
 
-std::vector<MixId> mixesFor(const rules::Stage& stage, const BenchFold& bench)
+std::vector<MixId> mixesFor(const rules::Stage& stage, const BenchFold& bench, const rules::RuleBook& book,
+                            Instant when)
 {
     std::vector<const MixState*> living;
     for (const auto& [id, mix] : bench.mixes) {
-        if (mix.isAlive() && mix.material == stage.mix) {
+        const bool ofThisKind = mix.isAlive() && mix.material == stage.mix && mix.mixedAt <= when;
+        const auto stiff = ofThisKind ? stiffAt(mix, bench, book, when) : std::nullopt;
+        if (ofThisKind && (!stiff || *stiff > when)) {
             living.push_back(&mix);
         }
     }
@@ -104,7 +107,7 @@ std::vector<Event> eventsOf(const Tap& tap, const BenchFold& bench, const rules:
     const rules::Stage* stage = procedure ? procedure->find(tap.act.stage.stage) : nullptr;
     if (stage && touchesThePiece(event.what)) {
         event.place = tap.place.isSet() ? tap.place : usualPlace(*stage, *piece, bench, event.happened);
-        const auto living = mixesFor(*stage, bench);
+        const auto living = mixesFor(*stage, bench, book, event.happened);
         const StageRecord* told = piece->record(tap.act.stage);
         if (tap.mix.isSet()) {
             event.mix = tap.mix;

@@ -23,8 +23,10 @@ struct Tap {
     std::string note;
 };
 
-/// The living mixes that a stage could take, newest last; the tap asks where there is not exactly one.
-std::vector<MixId> mixesFor(const rules::Stage& stage, const BenchFold& bench);
+/// The mixes that a stage could take at that time, newest last: neither ended nor stiff. The tap asks
+/// where there is not exactly one.
+std::vector<MixId> mixesFor(const rules::Stage& stage, const BenchFold& bench, const rules::RuleBook& book,
+                            Instant when);
 
 /// What one tap tells: one event, or the few that belong together. Ids are left unset; the
 /// one who records numbers them. Empty where the act means nothing on this bench any more.

@@ -311,14 +311,17 @@ auto orderOf(const Card& card)
     return std::tuple(rankOf(card.standing), byCost ? costly : 0, card.countTo.value_or(Instant::max()), card.number);
 }
 
+/// A stiff mix that nobody threw away stays in sight for so long (common practice, no source).
+constexpr Span stiffInSight = std::chrono::minutes(30);
+
 std::vector<MixCard> mixCards(const BenchFold& bench, const rules::RuleBook& book, Instant now)
 {
     std::vector<MixCard> cards;
     for (const auto& [id, mix] : bench.mixes) {
-        if (mix.isAlive()) {
+        const auto stiff = stiffAt(mix, bench, book, now);
+        if (mix.isAlive() && (!stiff || *stiff + stiffInSight > now)) {
             const rules::Material* material = book.material(mix.material);
-            cards.push_back({id, material ? material->tile : mix.material, mix.batch, mix.mixedAt,
-                             stiffAt(mix, bench, book, now), mix.on});
+            cards.push_back({id, material ? material->tile : mix.material, mix.batch, mix.mixedAt, stiff, mix.on});
         }
     }
     std::ranges::sort(cards, {}, &MixCard::mixedAt);

@@ -19,14 +19,15 @@ struct HeatLimit {
 
 /// Something that is mixed, laid or dusted, by its generic name.
 struct Material {
-    std::string key;     ///< "fastAdhesive"
-    std::string name;    ///< "clear fast two-part adhesive"
-    std::string tile;    ///< short name on the "Mixing now" tile: "Adhesive"; empty: never mixed
-    std::string family;  ///< "epoxy", "lacquer", "urushi", "acrylicResin", "plaster", "metalPowder", "solvent", "support", "oldMend"
-    std::string law;     ///< key of a cure law
+    std::string key;    ///< "fastAdhesive"
+    std::string name;   ///< "clear fast two-part adhesive"
+    std::string tile;   ///< short name on the "Mixing now" tile: "Adhesive"; empty: never mixed
+    std::string family; ///< "epoxy", "lacquer", "urushi", "acrylicResin", "plaster", "metalPowder", "solvent",
+                        ///< "support", "oldMend"
+    std::string law;    ///< key of a cure law
     std::optional<SpanFigure> potLife; ///< from mixing, at `potReference`
     Temperature potReference;
-    std::string ratio;   ///< "1 : 1 by volume"
+    std::string ratio; ///< "1 : 1 by volume"
     std::vector<HeatLimit> heatLimits;
     std::optional<SpanFigure> handOverWait; ///< after its own last stage
     std::optional<SpanFigure> fullCure;

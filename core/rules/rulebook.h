@@ -24,7 +24,7 @@ struct Procedure {
     std::vector<Stage> stages; ///< in the order of the work; a lag only names stages of the same procedure
     std::vector<std::string> materials;
     std::vector<std::string> cautions;
-    RevisionHash hash;   ///< filled in by the reader
+    RevisionHash hash; ///< filled in by the reader
     bool operator==(const Procedure&) const = default;
 
     const Stage* find(std::string_view stageKey) const;
@@ -49,11 +49,11 @@ struct NamedLaw {
 
 /// The practice figures that belong to no stage.
 struct Practice {
-    SpanFigure benchReadingAge;    ///< 4 h
-    SpanFigure cabinetReadingAge;  ///< 24 h, humid box too
-    Figure<Length> runChip;        ///< how much chip one pair of hands lays and wipes in one run
+    SpanFigure benchReadingAge;   ///< 4 h
+    SpanFigure cabinetReadingAge; ///< 24 h, humid box too
+    Figure<Length> runChip;       ///< how much chip one pair of hands lays and wipes in one run
     Figure<Length> runSeam;
-    SpanFigure twoTapsFrom;        ///< hands-on time from which a stage is begun and done by two taps: 5 min
+    SpanFigure twoTapsFrom; ///< hands-on time from which a stage is begun and done by two taps: 5 min
     bool operator==(const Practice&) const = default;
 };
 
@@ -67,8 +67,8 @@ struct RuleBook {
     std::vector<Caution> cautions;
     Practice practice;
 
-    const Procedure* procedure(std::string_view key) const;       ///< the revision for new pieces
-    const Procedure* revision(const RevisionHash& hash) const;    ///< any revision held, new or old
+    const Procedure* procedure(std::string_view key) const;    ///< the revision for new pieces
+    const Procedure* revision(const RevisionHash& hash) const; ///< any revision held, new or old
     const Material* material(std::string_view key) const;
     const NamedLaw* law(std::string_view key) const;
     const Hazard* hazard(std::string_view key) const;

@@ -10,8 +10,8 @@ namespace mend::rules {
 /// One thing wrong in a rule file, with its place, in words that say what to do.
 struct RuleFault {
     std::string file;
-    std::string path;  ///< JSON pointer: "/stages/9/closes/0/span"
-    int line = 0;      ///< 1-based; 0 where unknown
+    std::string path; ///< JSON pointer: "/stages/9/closes/0/span"
+    int line = 0;     ///< 1-based; 0 where unknown
     int column = 0;
     std::string text;
     bool operator==(const RuleFault&) const = default;

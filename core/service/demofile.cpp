@@ -98,6 +98,8 @@ Outcome prepareDemo(const fs::path& file, const rules::RuleBook& book, const Mom
     if (isYoung && !fresh) {
         return Done{};
     }
+    std::error_code unmade; // where the folder cannot be made, taking the lock says so
+    fs::create_directories(file.parent_path(), unmade);
     auto lock = store::OwnerLock::take(file); // whoever has it open keeps it
     if (!lock) {
         return lock.fault();

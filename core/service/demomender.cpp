@@ -123,7 +123,7 @@ void DemoMender::perform(Walk& walk, PieceId piece, const bench::StageInstance& 
     bench::Tap tap;
     tap.piece = piece;
     tap.act.stage = at;
-    if (!stage.mix.empty() && bench::mixesFor(stage, bench).empty()) {
+    if (!stage.mix.empty() && bench::mixesFor(stage, bench, m_book, when.from).empty()) {
         Event mixed = toldAt(What::MixStarted, when.from, hands);
         mixed.mix = newMix();
         mixed.word = stage.mix;

@@ -39,6 +39,19 @@ TEST(Acts, TheFillerTakesTheOneLivingMix)
     EXPECT_FALSE(told.front().mix.isSet()) << "with two mixes alive it has to be asked";
 }
 
+TEST(Acts, AStiffMixIsNotTaken)
+{
+    // Pot life 30 min at 24 C (common practice, no source).
+    TestBench bench(shippedRules(), 24);
+    const PieceId piece = bench.add("goldLacquerSeam").id;
+    bench.upTo(piece, "fillRun", 1);
+    bench.mix("fillerPaste", 60);
+    const BenchFold fold = bench.fold();
+    const rules::Stage& fill = *procedureOf(*fold.piece(piece), bench.book())->find("fillRun");
+    EXPECT_EQ(mixesFor(fill, fold, bench.book(), TestBench::at(89)).size(), 1U);
+    EXPECT_TRUE(mixesFor(fill, fold, bench.book(), TestBench::at(90)).empty());
+}
+
 TEST(Acts, IntoTheCabinetMovesThePiece)
 {
     TestBench bench(shippedRules(), 24);

@@ -1,0 +1,28 @@
+#pragma once
+
+#include "app/shell/shellscenes.h"
+#include "core/base/result.h"
+#include "core/base/time.h"
+
+#include <QString>
+#include <vector>
+
+namespace mend::app {
+
+/// The lines that stand across the window until what they say is over, oldest first.
+class Banners {
+public:
+    void set(const QString& key, const QString& words, const QString& act = {});
+    void clear(const QString& key);
+    const std::vector<Banner>& all() const { return m_banners; }
+
+private:
+    std::vector<Banner> m_banners;
+};
+
+/// Writing does not work at present; what was told is not lost.
+QString troubleWords(const Fault& fault);
+/// The wall clock was set.
+QString clockStepWords(Span amount);
+
+} // namespace mend::app

@@ -1,0 +1,101 @@
+#include "app/program/opening.h"
+
+#include "core/service/datafolder.h"
+#include "core/service/demobench.h"
+#include "core/service/systemclock.h"
+#include "core/service/wording.h"
+
+#include <QCoreApplication>
+
+namespace mend::app {
+
+namespace {
+
+QString sayOpening(const char* words) { return QCoreApplication::translate("Opening", words); }
+
+Result<std::filesystem::path> fileFor(const ProgramOptions& options, const service::RuleShelf& shelf)
+{
+    if (!options.demo) {
+        return options.file.isEmpty() ? service::benchFolder() / "studio.mendbench"
+                                      : std::filesystem::path(options.file.toStdString());
+    }
+    const std::filesystem::path file = service::demoFile();
+    const Outcome made = service::prepareDemo(file, shelf.book(), service::SystemClock().now(),
+                                              QTimeZone::systemTimeZone(), options.fresh);
+    if (!made) {
+        return made.fault();
+    }
+    return file;
+}
+
+} // namespace
+
+Result<Opened> openFor(const ProgramOptions& options)
+{
+    Opened opened;
+    opened.shelf = std::make_unique<service::RuleShelf>(service::RuleShelf::usualFolders());
+    if (!opened.shelf->isUsable()) {
+        return Fault{FaultKind::NotFound, "rules"};
+    }
+    auto file = fileFor(options, *opened.shelf);
+    if (!file) {
+        return file.fault();
+    }
+    opened.file = file.takeValue();
+    if (options.file.isEmpty()) {
+        std::error_code unmade; // where the folder cannot be made, opening the file says so
+        std::filesystem::create_directories(opened.file.parent_path(), unmade);
+    }
+    store::OpenOptions how;
+    how.mode = store::OpenMode::CreateIfMissing;
+    how.ownFolder = options.file.isEmpty();
+    auto store = store::Store::open(opened.file, how);
+    if (!store) {
+        return store.fault();
+    }
+    opened.store = store.takeValue();
+    auto bench = service::readBench(*opened.store, *opened.shelf, service::SystemClock().now().utc);
+    if (!bench) {
+        return bench.fault();
+    }
+    opened.bench = bench.takeValue();
+    return opened;
+}
+
+QString openingWords(const Fault& fault)
+{
+    const QString detail = service::text(fault.detail);
+    switch (fault.kind) {
+    case FaultKind::NotFound:
+        return fault.detail == "rules"
+                   ? sayOpening("The rule files that come with the program are missing. Install it again, or start it "
+                                "from its source tree.")
+                   : sayOpening("There is no such file (%1). Check the path.").arg(detail);
+    case FaultKind::Foreign:
+        return sayOpening("This is not a bench file (%1). It was left as it is. Choose another file.").arg(detail);
+    case FaultKind::Newer:
+        return sayOpening("This bench file was written by a newer version of the program (%1). It was left as it is. "
+                          "Install the newer version to open it.")
+            .arg(detail);
+    case FaultKind::Damaged:
+        return sayOpening("This bench file is damaged (%1). It was left as it is. Restore the newest good backup with "
+                          "“mendbench-desk restore BACKUP TO”; nothing is overwritten.")
+            .arg(detail);
+    case FaultKind::Locked:
+        return sayOpening("This bench is open already (%1).").arg(detail);
+    case FaultKind::Busy:
+        return sayOpening("Another program is using the bench file. Close it and try again.");
+    case FaultKind::Unwritable:
+    case FaultKind::ReadOnly:
+        return sayOpening("The bench file or its folder cannot be written (%1). Check whose it is, and that the disk "
+                          "is not full.")
+            .arg(detail);
+    case FaultKind::Conflict:
+        return sayOpening("The file has two names or is something else than the demo (%1). It was left as it is.")
+            .arg(detail);
+    default:
+        return sayOpening("The bench could not be opened (%1).").arg(detail);
+    }
+}
+
+} // namespace mend::app

@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+namespace mend::app {
+
+/// How the program was started.
+struct ProgramOptions {
+    QString file;              ///< bench file to open; empty: the user's own, or the demo
+    bool demo = false;         ///< the invented studio
+    bool fresh = false;        ///< made anew
+    QString picture;           ///< write a picture of the Bench there and end
+    bool print = false;        ///< print cards and alerts as text and end
+    QString theme;             ///< "light", "dark", "contrast"; empty: as set
+    double scale = 0;          ///< 0: as set
+    QString size;              ///< "1280x800"; empty: as the screen allows
+    bool measureStart = false; ///< end once the Bench is painted and say how long it took
+};
+
+/// What to do instead of starting: print this and end with that code.
+struct EarlyEnd {
+    QString words;
+    int code = 0;
+};
+
+/// Reads the command line without a display, so that `--help` and mistakes never need one.
+struct ReadOptions {
+    ProgramOptions options;
+    std::optional<EarlyEnd> end;
+};
+ReadOptions readOptions(const QStringList& arguments);
+
+} // namespace mend::app
