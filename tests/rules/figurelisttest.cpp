@@ -12,7 +12,7 @@ using namespace mend::rules;
 
 namespace {
 
-Procedure goldSeam() { return *test::shippedRules().procedure("goldLacquerSeam"); }
+Procedure shippedGold() { return *test::shippedRules().procedure("goldLacquerSeam"); }
 
 const std::string firstHands = "/stages/0/handsOn/fixed";
 
@@ -40,16 +40,16 @@ TEST(FigureList, NamesEveryNumberOfEveryShippedProcedureOnce)
 
 TEST(FigureList, FindsAFigureByItsPath)
 {
-    const auto found = figureAt(goldSeam(), firstHands);
+    const auto found = figureAt(shippedGold(), firstHands);
     ASSERT_TRUE(found);
-    EXPECT_EQ(std::get<SpanFigure>(found->figure), goldSeam().stages.front().handsOn.fixed);
-    EXPECT_FALSE(figureAt(goldSeam(), "/stages/0/handsOn"));
-    EXPECT_FALSE(figureAt(goldSeam(), "/stages/999/handsOn/fixed"));
+    EXPECT_EQ(std::get<SpanFigure>(found->figure), shippedGold().stages.front().handsOn.fixed);
+    EXPECT_FALSE(figureAt(shippedGold(), "/stages/0/handsOn"));
+    EXPECT_FALSE(figureAt(shippedGold(), "/stages/999/handsOn/fixed"));
 }
 
 TEST(FigureList, ChangesANumberInsideItsRangeAndNothingElse)
 {
-    Procedure procedure = goldSeam();
+    Procedure procedure = shippedGold();
     const SpanFigure before = procedure.stages.front().handsOn.fixed;
     ASSERT_TRUE(changeFigure(procedure, firstHands, before.most, {"our own bench", Mark::Practice}));
     const SpanFigure& after = procedure.stages.front().handsOn.fixed;
@@ -58,12 +58,12 @@ TEST(FigureList, ChangesANumberInsideItsRangeAndNothingElse)
     EXPECT_EQ(after.most, before.most);
     EXPECT_EQ(after.source.text, "our own bench");
     procedure.stages.front().handsOn.fixed = before;
-    EXPECT_EQ(procedure, goldSeam());
+    EXPECT_EQ(procedure, shippedGold());
 }
 
 TEST(FigureList, RefusesWhatLiesOutsideOrIsOfAnotherKind)
 {
-    Procedure procedure = goldSeam();
+    Procedure procedure = shippedGold();
     const SpanFigure before = procedure.stages.front().handsOn.fixed;
     const Source source{"our own bench", Mark::Practice};
     EXPECT_EQ(changeFigure(procedure, firstHands, before.most + Span(1), source).fault().kind, FaultKind::BadInput);
@@ -71,16 +71,16 @@ TEST(FigureList, RefusesWhatLiesOutsideOrIsOfAnotherKind)
     EXPECT_EQ(changeFigure(procedure, firstHands, Temperature::fromCelsius(20), source).fault().kind,
               FaultKind::NotFound);
     EXPECT_EQ(changeFigure(procedure, "/stages/0", before.value, source).fault().kind, FaultKind::NotFound);
-    EXPECT_EQ(procedure, goldSeam());
+    EXPECT_EQ(procedure, shippedGold());
 }
 
 TEST(FigureList, CountsRevisionsOnPastEveryOneHeld)
 {
     RuleBook book = test::shippedRules();
-    Procedure former = goldSeam();
+    Procedure former = shippedGold();
     former.revision = 7;
     book.formerRevisions.push_back(former);
-    const Procedure next = nextRevision(goldSeam(), book);
+    const Procedure next = nextRevision(shippedGold(), book);
     EXPECT_EQ(next.revision, 8);
     EXPECT_TRUE(next.hash.empty());
     EXPECT_TRUE(validate(next, book).empty());
