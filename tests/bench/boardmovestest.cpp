@@ -14,8 +14,8 @@ using std::chrono::minutes;
 namespace {
 
 /// A gold seam with filler in since minute 100: its wipe has to be done in time.
-struct Filled {
-    Filled() : bench(shippedRules(), 24)
+struct SeamWithFiller {
+    SeamWithFiller() : bench(shippedRules(), 24)
     {
         piece = bench.add("goldLacquerSeam").id;
         other = bench.add("urushiSeam").id;
@@ -53,13 +53,13 @@ const WindowMove* moveOf(const std::vector<WindowMove>& moves, const char* stage
 
 TEST(BoardMoves, SayNothingWhereNothingMoves)
 {
-    Filled filled;
+    SeamWithFiller filled;
     EXPECT_TRUE(windowMoves(filled.board(), filled.board()).empty());
 }
 
 TEST(BoardMoves, AnEditedCloseMovesTheOpenWindowByAsMuch)
 {
-    Filled filled;
+    SeamWithFiller filled;
     const auto under =
         piecesUnder(fold(filled.bench.roster(), filled.bench.events(), filled.bench.book()), "goldLacquerSeam");
     EXPECT_EQ(under, std::vector<PieceId>{filled.piece});
@@ -80,7 +80,7 @@ TEST(BoardMoves, AnEditedCloseMovesTheOpenWindowByAsMuch)
 
 TEST(BoardMoves, ARevisionThatNobodyAdoptsMovesNothing)
 {
-    Filled filled;
+    SeamWithFiller filled;
     const Board after = boardIfAdopted(filled.bench.roster(), filled.bench.events(), filled.bench.book(),
                                        filled.withWipeCloseLaterBy(-minutes(2)), {}, filled.now);
     EXPECT_TRUE(windowMoves(filled.board(), after).empty());
@@ -88,7 +88,7 @@ TEST(BoardMoves, ARevisionThatNobodyAdoptsMovesNothing)
 
 TEST(BoardMoves, TellWhatIsGoneAndWhatIsNew)
 {
-    Filled filled;
+    SeamWithFiller filled;
     const Board before = filled.board();
     filled.bench.done(filled.piece, "wipeBack", 101);
     const auto moves = windowMoves(before, filled.board());
