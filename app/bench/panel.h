@@ -60,7 +60,7 @@ private:
     PanelPage placePage(PieceId piece);
     PanelPage notePage(PieceId piece);
     PanelPage reasonPage(PieceId piece, const QString& title, const QStringList& reasons,
-                         std::function<void(const QString&)> tell);
+                         const std::function<void(const QString&)>& tell);
     PanelPage sendBackPage(PieceId piece);
     PanelPage factsPage(PieceId piece);
     PanelPage factPage(PieceId piece, const Fact& fact);

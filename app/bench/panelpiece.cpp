@@ -155,7 +155,7 @@ PanelPage Panel::notePage(PieceId piece)
 }
 
 PanelPage Panel::reasonPage(PieceId piece, const QString& title, const QStringList& reasons,
-                            std::function<void(const QString&)> tell)
+                            const std::function<void(const QString&)>& tell)
 {
     PanelPage page;
     page.title = titleFor(piece, title);

@@ -203,6 +203,7 @@ private:
         }
         // A running mix and a reading that has grown too old keep their room before the others.
         std::vector<const Pair*> wanted;
+        wanted.reserve(mixes.size() + places.size());
         for (const Pair& mix : mixes) {
             wanted.push_back(&mix);
         }

@@ -33,7 +33,7 @@ public:
     void picture(const QRectF& rect, const QImage& image);
 
     struct Ink {
-        Role role;
+        Role role = Role::Body;
         QColor ink;
         QColor ground;
     };
