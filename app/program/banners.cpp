@@ -45,6 +45,20 @@ QString troubleWords(const Fault& fault)
     }
 }
 
+QString damageWords(int findings)
+{
+    return sayBanner("%n place(s) in the bench file are not as they were written. Nothing was changed: restore a good "
+                     "backup with “mendbench-desk restore BACKUP TO”.")
+        .replace(QLatin1String("%n"), QString::number(findings));
+}
+
+QString clockBehindWords(Instant lastSeen, Instant now, const service::Manner& manner)
+{
+    return sayBanner(
+               "The clock says %1, but the program last ran at %2. Set the clock right; no countdown was changed.")
+        .arg(service::clockTime(now, now, manner), service::clockTime(lastSeen, now, manner));
+}
+
 QString clockStepWords(Span amount)
 {
     const QString by = service::spanWords(std::chrono::abs(amount));

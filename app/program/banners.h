@@ -3,6 +3,7 @@
 #include "app/shell/shellscenes.h"
 #include "core/base/result.h"
 #include "core/base/time.h"
+#include "core/service/wording.h"
 
 #include <QString>
 #include <vector>
@@ -22,6 +23,10 @@ private:
 
 /// Writing does not work at present; what was told is not lost.
 QString troubleWords(const Fault& fault);
+/// A check of the file found something; it is left as it is.
+QString damageWords(int findings);
+/// The wall clock is behind the time at which the program last ran.
+QString clockBehindWords(Instant lastSeen, Instant now, const service::Manner& manner);
 /// The wall clock was set.
 QString clockStepWords(Span amount);
 

@@ -222,6 +222,9 @@ Extras extrasOf(const service::BenchService& service, const service::AlertServic
     extras.flashing = flashing(alerts);
     extras.pending = service.notStoredYet();
     extras.undo = undoOffers(service, now);
+    if (alerts.counting()) {
+        extras.counting = CountedNow{alerts.counting()->piece, alerts.counting()->until};
+    }
     return extras;
 }
 

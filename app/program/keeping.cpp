@@ -28,10 +28,15 @@ Keeping::Keeping(std::unique_ptr<store::Store> store, RulesOf rulesOf, QObject* 
 
 void Keeping::keep(const std::vector<bench::Event>& events)
 {
+    keepRulesOf(events);
+    m_thread->append(events);
+}
+
+void Keeping::keepRulesOf(const std::vector<bench::Event>& events)
+{
     for (const store::RuleText& rules : m_rulesOf(events)) {
         m_thread->write([rules](store::Store& store) { return store.putRules(rules); });
     }
-    m_thread->append(events);
 }
 
 } // namespace mend::app

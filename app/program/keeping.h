@@ -22,6 +22,8 @@ public:
     Keeping(std::unique_ptr<store::Store> store, RulesOf rulesOf, QObject* parent = nullptr);
 
     void keep(const std::vector<bench::Event>& events);
+    /// The rules of events that are written in another way.
+    void keepRulesOf(const std::vector<bench::Event>& events);
     store::StoreThread& thread() { return *m_thread; }
 
 Q_SIGNALS:

@@ -3,6 +3,7 @@
 #include "app/program/alarm.h"
 #include "app/program/banners.h"
 #include "app/program/benchlink.h"
+#include "app/program/filed.h"
 #include "app/program/keeping.h"
 #include "app/program/opening.h"
 #include "app/program/textboard.h"
@@ -20,13 +21,17 @@ namespace mend::app {
 
 namespace {
 
-LookSettings lookOf(const ProgramOptions& options)
+/// As wished on this machine, with what the command line says on top.
+LookSettings lookOf(const ProgramOptions& options, const QSettings& settings)
 {
-    LookSettings look;
+    LookSettings look = lookSettings(wishedLook(settings));
     if (options.theme == QLatin1String("dark")) {
         look.theme = parts::Theme::Dark;
     } else if (options.theme == QLatin1String("contrast")) {
         look.theme = parts::Theme::HighContrast;
+    }
+    if (options.theme == QLatin1String("light")) {
+        look.theme = parts::Theme::Light;
     }
     if (options.scale > 0) {
         look.scale = options.scale;
@@ -56,9 +61,13 @@ public:
           m_window(m_gate), m_player(sound::Player::Setup{}), m_notifier(desktop::sessionBus()),
           m_awake(desktop::sessionBus(), desktop::systemBus()),
           m_alarm({m_alerts, m_bench, m_player, m_notifier, m_awake}),
-          m_link({m_bench, m_alerts, m_heart, m_clock}, m_window, mannerOf(opened.bench.studio))
+          m_link({m_bench, m_alerts, m_heart, m_clock}, m_window, mannerOf(opened.bench.studio)),
+          m_settings(QString::fromStdString((service::configFolder() / "window.ini").native()), QSettings::IniFormat),
+          m_upkeep(m_keeping, m_clock, opened.file), m_spaces({m_bench, m_alerts, m_clock}, m_window, m_gate, m_manner),
+          m_filed({m_bench, *m_shelf, m_keeping, m_upkeep, m_player, m_window, m_link, m_spaces, m_clock},
+                  opened.bench.studio, m_manner, m_settings)
     {
-        m_window.setLookSettings(lookOf(options));
+        m_window.setLookSettings(lookOf(options, m_settings));
         m_window.resize(sizeOf(options));
         m_window.setWindowTitle(QStringLiteral("Mendbench"));
         connectStore();
@@ -76,6 +85,7 @@ public:
             return endAfterPicture();
         }
         m_window.show();
+        QTimer::singleShot(2000, &m_upkeep, &Upkeep::begin); // checks never delay the first paint
         if (m_options.measureStart) {
             QTimer::singleShot(0, &program, &QCoreApplication::quit);
         }
@@ -117,6 +127,15 @@ private:
             m_banners.clear(QStringLiteral("store"));
             m_window.setBanners(m_banners.all());
         });
+        QObject::connect(&m_heart, &service::Heartbeat::sleptThrough, &m_spaces, &SpacesLink::nobodyLooked);
+        QObject::connect(&m_upkeep, &Upkeep::damaged, &m_window, [this](int findings) {
+            m_banners.set(QStringLiteral("damage"), damageWords(findings));
+            m_window.setBanners(m_banners.all());
+        });
+        QObject::connect(&m_heart, &service::Heartbeat::clockBehind, &m_window, [this](Instant last, Instant now) {
+            m_banners.set(QStringLiteral("behind"), clockBehindWords(last, now, m_manner), QObject::tr("Understood"));
+            m_window.setBanners(m_banners.all());
+        });
         QObject::connect(&m_heart, &service::Heartbeat::clockStepped, &m_window, [this](Span amount) {
             m_banners.set(QStringLiteral("clock"), clockStepWords(amount), QObject::tr("Understood"));
             m_window.setBanners(m_banners.all());
@@ -129,6 +148,14 @@ private:
 
     void connectSound()
     {
+        const auto setLevel = [this](int percent) { m_alarm.setLevel({-6.0 - (100 - percent) / 5.0}); };
+        setLevel(m_settings.value(QStringLiteral("sound/level"), 70).toInt());
+        QObject::connect(&m_filed, &Filed::levelChosen, &m_alarm, setLevel);
+        m_player.useDevice(m_settings.value(QStringLiteral("sound/device")).toString());
+        if (const int key = m_settings.value(QStringLiteral("pedal/key")).toInt()) {
+            m_window.bench().pedal().setKey(key);
+        }
+        m_player.listDevices();
         QObject::connect(&m_alarm, &Alarm::soundWorks, &m_link, [this](bool works) {
             m_link.setSoundWorks(works);
             if (works) {
@@ -174,6 +201,10 @@ private:
     desktop::KeepAwake m_awake;
     Alarm m_alarm;
     BenchLink m_link;
+    QSettings m_settings;
+    Upkeep m_upkeep;
+    SpacesLink m_spaces;
+    Filed m_filed;
 };
 
 } // namespace

@@ -22,7 +22,7 @@ std::optional<Counting> countingOf(const BenchFold& bench, const std::vector<Win
         if (!start || now < *start || now >= *start + stage->counted->red.value) {
             continue;
         }
-        Counting counting{*start + stage->counted->red.value, {}};
+        Counting counting{*start + stage->counted->red.value, {}, window.piece};
         for (const Span mark : stage->counted->ticks) {
             counting.ticks.push_back(*start + mark);
         }

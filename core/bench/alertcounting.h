@@ -11,6 +11,7 @@ namespace mend::bench {
 struct Counting {
     Instant until;
     std::vector<Instant> ticks;
+    PieceId piece{}; ///< whose window it is
     bool operator==(const Counting&) const = default;
 };
 

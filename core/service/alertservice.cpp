@@ -42,6 +42,7 @@ void AlertService::look(Instant now)
     }
     m_looking = true;
     m_alerts = bench::alertsFor(m_bench.bench(), m_bench.board().windows, m_bench.book(), now);
+    m_counting = bench::countingOf(m_bench.bench(), m_bench.board().windows, m_bench.book(), now);
     m_decision = bench::decide(m_decision.memory, m_alerts, m_bench.bench().answers, inputsAt(now));
     m_gap.reset();
     carryOut(m_decision);

@@ -42,7 +42,8 @@ public:
     const SoundWishes& wishes() const { return m_wishes; }
     /// Whether a device takes the sound, as the sound process last said.
     void setSoundWorks(bool works);
-    void setCounting(std::optional<bench::Counting> counting) { m_counting = std::move(counting); }
+    /// The counted window that runs just now, if one does.
+    const std::optional<bench::Counting>& counting() const { return m_counting; }
 
 Q_SIGNALS:
     void playWanted(const mend::bench::Play& play);

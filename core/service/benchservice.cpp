@@ -305,6 +305,13 @@ bench::Board BenchService::ifRetold(EventId event, Instant happened, PieceId pie
     return bench::boardOf(bench::fold(m_roster, events, m_book), m_book, m_clock.now().utc);
 }
 
+EventId BenchService::reserve()
+{
+    const EventId id = m_next;
+    m_next = EventId(m_next.value() + 1);
+    return id;
+}
+
 void BenchService::changeRoster(bench::Roster roster, const std::vector<Event>& storedEvents)
 {
     m_roster = std::move(roster);

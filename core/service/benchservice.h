@@ -78,6 +78,8 @@ public:
     void retell(EventId event, Instant happened, PieceId piece);
     /// The bench as it would be with one event told differently: shown before it is kept.
     bench::Board ifRetold(EventId event, Instant happened, PieceId piece) const;
+    /// Keeps a number free for an event that is written together with something else.
+    EventId reserve();
 
     /// A piece was taken in (or its row changed) and stands in the file already.
     void changeRoster(bench::Roster roster, const std::vector<bench::Event>& stored = {});

@@ -1,0 +1,64 @@
+#pragma once
+
+#include "app/program/benchlink.h"
+#include "app/program/upkeep.h"
+#include "app/shell/spaceslink.h"
+#include "app/sound/player.h"
+#include "core/service/ruleshelf.h"
+
+#include <QObject>
+#include <QSettings>
+
+namespace mend::app {
+
+/// Carries out what the spaces beside the Bench want to have in a file: a new piece, a revision of
+/// the rules, the studio's settings, a backup; and what this machine is to remember of the window.
+class Filed : public QObject {
+    Q_OBJECT
+
+public:
+    struct Parts {
+        service::BenchService& bench;
+        service::RuleShelf& shelf;
+        Keeping& keeping;
+        Upkeep& upkeep;
+        sound::Player& player;
+        MainWindow& window;
+        BenchLink& link;
+        SpacesLink& spaces;
+        const Clock& clock;
+    };
+    Filed(Parts parts, service::Studio studio, service::Manner manner, QSettings& settings, QObject* parent = nullptr);
+
+Q_SIGNALS:
+    void levelChosen(int percent);
+
+private:
+    void connectPiecesAndRules();
+    void connectStudio();
+    void connectSound();
+    void connectBackup();
+    void takeIn(const record::NewPiece& told);
+    void revise(const rules::Procedure& edited);
+    void keepPerson(record::Person person);
+    void keepPlace(record::Place place);
+    void keepStudio(const service::Studio& studio);
+    void wishLook(const LookWishes& wishes);
+    void showSettings();
+    void reloadRoster(const std::vector<bench::Event>& stored = {});
+    Instant now() const { return m_parts.clock.now().utc; }
+
+    Parts m_parts;
+    service::Studio m_studio;
+    service::Manner m_manner;
+    QSettings& m_settings;
+    LookWishes m_look;
+    SoundSettings m_sound;
+    QString m_backupState;
+};
+
+/// The look that was wished on this machine last.
+LookWishes wishedLook(const QSettings& settings);
+LookSettings lookSettings(const LookWishes& wishes);
+
+} // namespace mend::app
