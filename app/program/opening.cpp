@@ -6,6 +6,7 @@
 #include "core/service/wording.h"
 
 #include <QCoreApplication>
+#include <sys/stat.h>
 
 namespace mend::app {
 
@@ -30,6 +31,15 @@ Result<std::filesystem::path> fileFor(const ProgramOptions& options, const servi
 
 } // namespace
 
+namespace {
+/// Another file under the same name has another number.
+ino_t inodeOf(const std::filesystem::path& file)
+{
+    struct stat found = {};
+    return ::stat(file.c_str(), &found) == 0 ? found.st_ino : 0;
+}
+} // namespace
+
 Result<Opened> openFor(const ProgramOptions& options)
 {
     Opened opened;
@@ -37,11 +47,13 @@ Result<Opened> openFor(const ProgramOptions& options)
     if (!opened.shelf->isUsable()) {
         return Fault{FaultKind::NotFound, "rules"};
     }
+    const ino_t before = options.demo ? inodeOf(service::demoFile()) : 0;
     auto file = fileFor(options, *opened.shelf);
     if (!file) {
         return file.fault();
     }
     opened.file = file.takeValue();
+    opened.isNew = options.demo && inodeOf(opened.file) != before;
     if (options.file.isEmpty()) {
         std::error_code unmade; // where the folder cannot be made, opening the file says so
         std::filesystem::create_directories(opened.file.parent_path(), unmade);

@@ -16,6 +16,7 @@ struct Opened {
     std::unique_ptr<store::Store> store;
     std::unique_ptr<service::RuleShelf> shelf;
     service::OpenBench bench;
+    bool isNew = false; ///< made just now: nobody can have missed anything on it
 };
 
 /// The file that the options ask for: a path, the demo (made where it has to be), or the

@@ -72,6 +72,10 @@ public:
         m_window.setWindowTitle(QStringLiteral("Mendbench"));
         connectStore();
         connectSound();
+        if (opened.isNew) {
+            std::error_code neverRan;
+            std::filesystem::remove(lastSeenOf(opened.file), neverRan);
+        }
     }
 
     int run(QApplication& program)
@@ -85,6 +89,7 @@ public:
             return endAfterPicture();
         }
         m_window.show();
+        m_window.bench().setFocus();
         QTimer::singleShot(2000, &m_upkeep, &Upkeep::begin); // checks never delay the first paint
         if (m_options.measureStart) {
             QTimer::singleShot(0, &program, &QCoreApplication::quit);
