@@ -26,7 +26,9 @@ CardFace faceOf(const bench::Card& card, const Picture& picture)
     face.count = countWords(card, picture.now, picture.manner);
     for (const auto& reason : card.reasons) {
         const QString words = reasonWords(reason, picture.names, picture.now, picture.manner);
-        if (!words.isEmpty()) {
+        // Every caution stands on the page behind "why"; on the card only where there is room for it.
+        const bool crowded = reason.kind == bench::ReasonKind::Caution && face.lines.size() >= 2;
+        if (!words.isEmpty() && !crowded) {
             face.lines.push_back({words, reasonIsGrave(reason)});
         }
     }

@@ -208,7 +208,9 @@ Extras extrasOf(const service::BenchService& service, const service::AlertServic
     const bench::BenchFold& bench = service.bench();
     Extras extras;
     for (const record::Place& place : bench.roster.places) {
-        if (place.kind != record::PlaceKind::Outside) {
+        const auto air = bench.air.find(place.id);
+        const bool wasRead = air != bench.air.end() && !air->second.forWaits.readings.empty();
+        if (place.kind != record::PlaceKind::Outside && (wasRead || place.kind != record::PlaceKind::Tray)) {
             extras.places.push_back(placeNow(place, bench, now));
         }
     }

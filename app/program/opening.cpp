@@ -17,7 +17,7 @@ QString sayOpening(const char* words) { return QCoreApplication::translate("Open
 Result<std::filesystem::path> fileFor(const ProgramOptions& options, const service::RuleShelf& shelf)
 {
     if (!options.demo) {
-        return options.file.isEmpty() ? service::benchFolder() / "studio.mendbench"
+        return options.file.isEmpty() ? service::benchFolder() / "bench.mendbench"
                                       : std::filesystem::path(options.file.toStdString());
     }
     const std::filesystem::path file = service::demoFile();
