@@ -82,6 +82,10 @@ public:
         } else {
             return std::nullopt;
         }
+        if (!m_window.chain.empty()) {
+            // A chain may have to start before this one opens; its latest start is not let go by for that.
+            alert.due = std::min(alert.due, latestStart - leastWarning);
+        }
         if (shown) {
             alert.due = std::min(alert.due, shown->at);
         }
@@ -286,7 +290,8 @@ private:
             head.due = std::min(head.due, link->due);
             head.lastCall = std::min(head.lastCall, link->lastCall);
         }
-        head.due = std::max(head.due, std::min(head.opens.value_or(head.due), *head.latestStart));
+        // It waits for the first to open, but not so long that nobody could start in time.
+        head.due = std::max(head.due, std::min(head.opens.value_or(head.due), *head.latestStart - leastWarning));
         head.lastCall = std::max(*head.lastCall, head.due);
         return head;
     }

@@ -2,6 +2,7 @@
 
 #include "core/bench/window.h"
 
+#include <chrono>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -20,6 +21,10 @@ struct AlertTimes {
     Instant latestStart; ///< closes - hands-on
     bool operator==(const AlertTimes&) const = default;
 };
+
+/// How long before its latest start a call must be heard at the latest that waited for something: for busy hands, or
+/// for the first of its chain to open. A figure of ours.
+constexpr Span leastWarning = std::chrono::seconds(30);
 
 /// Empty where the room is negative or the window is shorter than three minutes: such a
 /// window is said before the mix and counted softly, never alarmed.

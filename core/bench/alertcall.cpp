@@ -8,9 +8,6 @@ namespace mend::bench {
 
 namespace {
 
-/// How long before its latest start an A must be heard at the latest, if it waited for busy hands.
-constexpr Span leastWarning = std::chrono::seconds(30);
-
 Call silent(std::optional<Instant> until) { return {CallState::Silent, CallStage::First, {}, until}; }
 
 /// Hands were put on it: silent until half as long again as it takes, then one question (an alert of its own). From

@@ -335,6 +335,72 @@ TEST_F(AlertsOfWindows, CallAtOnceWhereTheirChainLeavesNoRoom)
     EXPECT_TRUE(calls);
 }
 
+TEST_F(AlertsOfWindows, OfAChainCallBeforeItsLatestStartThoughTheFirstOpensLater)
+{
+    // The first to close opens four seconds after the two must be started, the other has long been open.
+    Window wiping = wipe(1);
+    wiping.handsOn = minutes(4);
+    wiping.opens = noon + minutes(47) + seconds(4);
+    wiping.closes = noon + minutes(53);
+    Window smoothing = wipe(2);
+    smoothing.handsOn = minutes(4);
+    smoothing.miss = rules::Miss::Minutes;
+    smoothing.opens = noon + minutes(39);
+    smoothing.closes = noon + minutes(55);
+    windows = {wiping, smoothing};
+    chainThroughOnePairOfHands(windows, noon);
+    ASSERT_EQ(windows[0].latestStart, noon + minutes(47));
+
+    DeskRun desk(noon);
+    desk.alerts = alerts(noon);
+    const Alert* head = find(desk.alerts, AlertKind::Closes, 1);
+    ASSERT_NE(head, nullptr);
+    EXPECT_EQ(head->urgency, Urgency::A);
+    EXPECT_EQ(head->due, noon + minutes(47) - leastWarning);
+    EXPECT_GE(*head->lastCall, head->due);
+    desk.until(noon + minutes(47) - milliseconds(1));
+    EXPECT_EQ(desk.announced(head->key), 1);
+}
+
+TEST_F(AlertsOfWindows, OfAChainCallBeforeItsLatestStartThoughNoneHasOpened)
+{
+    windows = {wipe(1), wipe(2)};
+    for (Window& window : windows) {
+        window.handsOn = minutes(6);
+        window.opens = noon + minutes(50);
+        window.closes = noon + minutes(60);
+    }
+    chainThroughOnePairOfHands(windows, noon);
+    ASSERT_EQ(windows[0].latestStart, noon + minutes(48));
+    for (const auto& [opens, lastCall] :
+         std::vector<std::pair<Span, Span>>{{minutes(50), minutes(50)},    // "heard" puts it off until hands can begin
+                                            {minutes(48), minutes(48)}}) { // no room to the millisecond
+        windows[0].opens = windows[1].opens = noon + opens;
+        const auto all = alerts(noon);
+        const Alert* head = find(all, AlertKind::Closes, 1);
+        ASSERT_NE(head, nullptr);
+        EXPECT_EQ(head->chain.size(), 2u);
+        EXPECT_EQ(head->due, noon + minutes(48) - leastWarning);
+        EXPECT_EQ(head->lastCall, noon + lastCall);
+    }
+}
+
+TEST_F(AlertsOfWindows, OfAChainCallInTimeAloneWhileTheOtherIsUnderHands)
+{
+    windows = {wipe(1), wipe(2)};
+    windows[0].closes = noon + minutes(53);
+    windows[0].opens = noon + minutes(45);
+    windows[1].closes = noon + minutes(54);
+    chainThroughOnePairOfHands(windows, noon);
+    ASSERT_LT(*windows[0].latestStart, *windows[0].opens);
+    answer(find(alerts(noon), AlertKind::Opens, 2)->key, Answered::HandsOn, noon + minutes(40));
+    const auto all = alerts(noon + minutes(40));
+    const Alert* alone = find(all, AlertKind::Closes, 1);
+    ASSERT_NE(alone, nullptr);
+    EXPECT_TRUE(alone->chain.empty());
+    EXPECT_EQ(alone->due, *windows[0].latestStart - leastWarning);
+}
+
 TEST(ClosingWithin, ListsTheCostlyOnesWhoseLatestStartFallsInside)
 {
     const Alert soon = closing("Heron bowl", noon, noon + minutes(60), minutes(5));
