@@ -105,8 +105,7 @@ TEST(OpenHours, GiveWayToADateOfItsOwn)
     record::Hours told = everyDay("09:00-17:00");
     told.exceptions[year(2027) / 6 / 2] = {};
     told.exceptions[year(2027) / 6 / 3] = {{minutes(600), minutes(660)}};
-    const auto open =
-        openHours(told, QTimeZone::utc(), at("2027-06-01T12:00:00.000Z"), at("2027-06-03T12:00:00.000Z"));
+    const auto open = openHours(told, QTimeZone::utc(), at("2027-06-01T12:00:00.000Z"), at("2027-06-03T12:00:00.000Z"));
     ASSERT_EQ(open.size(), 2U);
     EXPECT_EQ(open[0].from, at("2027-06-01T09:00:00.000Z"));
     EXPECT_EQ(open[1].from, at("2027-06-03T10:00:00.000Z"));
