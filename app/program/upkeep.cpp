@@ -6,7 +6,7 @@ namespace {
 constexpr Span backupEvery = std::chrono::hours(24);
 }
 
-Upkeep::Upkeep(Keeping& keeping, const Clock& clock, std::filesystem::path file, QObject* parent)
+Upkeep::Upkeep(Keeping& keeping, const Clock& clock, const std::filesystem::path& file, QObject* parent)
     : QObject(parent), m_keeping(keeping), m_clock(clock), m_folder(file.parent_path() / "backups"), m_backups(m_folder)
 {
 }

@@ -15,7 +15,7 @@ class Upkeep : public QObject {
     Q_OBJECT
 
 public:
-    Upkeep(Keeping& keeping, const Clock& clock, std::filesystem::path file, QObject* parent = nullptr);
+    Upkeep(Keeping& keeping, const Clock& clock, const std::filesystem::path& file, QObject* parent = nullptr);
 
     /// Once the Bench is painted.
     void begin();

@@ -32,7 +32,7 @@ InstantRange localDayBack(Instant now, int back, const service::Manner& manner)
 
 } // namespace
 
-SpacesLink::SpacesLink(Services services, MainWindow& window, parts::TapGate& gate, service::Manner manner,
+SpacesLink::SpacesLink(Services services, MainWindow& window, parts::TapGate& gate, const service::Manner& manner,
                        QObject* parent)
     : QObject(parent), m_services(services), m_window(window), m_addPiece(new AddPieceSpace(gate)),
       m_log(new DayLogSpace(gate)), m_rules(new RulesSpace(gate)), m_settings(new SettingsSpace(gate)),

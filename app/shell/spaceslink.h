@@ -25,7 +25,7 @@ public:
         service::AlertService& alerts;
         const Clock& clock;
     };
-    SpacesLink(Services services, MainWindow& window, parts::TapGate& gate, service::Manner manner,
+    SpacesLink(Services services, MainWindow& window, parts::TapGate& gate, const service::Manner& manner,
                QObject* parent = nullptr);
 
     void setManner(const service::Manner& manner);
