@@ -26,7 +26,9 @@ ReadOptions readOptions(const QStringList& arguments)
                                   sayOption("SIZE"));
     const QCommandLineOption measure(QStringLiteral("measure-start"),
                                      sayOption("End once the Bench is painted and say how long that took."));
-    parser.addOptions({help, demo, fresh, picture, print, theme, scale, size, measure});
+    QCommandLineOption sayActs(QStringLiteral("say-acts"), sayOption("Tell what can be tapped where, for trials."));
+    sayActs.setFlags(QCommandLineOption::HiddenFromHelp); // of no use at a bench
+    parser.addOptions({help, demo, fresh, picture, print, theme, scale, size, measure, sayActs});
     parser.addPositionalArgument(QStringLiteral("file"), sayOption("The bench file to open."), sayOption("[FILE]"));
 
     ReadOptions read;
@@ -47,6 +49,7 @@ ReadOptions readOptions(const QStringList& arguments)
     options.theme = parser.value(theme);
     options.size = parser.value(size);
     options.measureStart = parser.isSet(measure);
+    options.sayActs = parser.isSet(sayActs);
     if (parser.isSet(scale)) {
         bool isNumber = false;
         options.scale = parser.value(scale).toDouble(&isNumber);

@@ -16,6 +16,7 @@ struct ProgramOptions {
     QString theme;             ///< "light", "dark", "contrast"; empty: as set
     double scale = 0;          ///< 0: as set
     QString size;              ///< "1280x800"; empty: as the screen allows
+    bool sayActs = false;      ///< tell on standard output what can be tapped where (see SayActs)
     bool measureStart = false; ///< end once the Bench is painted and say how long it took
 };
 

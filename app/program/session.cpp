@@ -6,6 +6,7 @@
 #include "app/program/filed.h"
 #include "app/program/keeping.h"
 #include "app/program/opening.h"
+#include "app/program/sayacts.h"
 #include "app/program/textboard.h"
 #include "core/service/datafolder.h"
 #include "core/service/systemclock.h"
@@ -91,6 +92,7 @@ public:
         m_window.show();
         m_window.bench().setFocus();
         QTimer::singleShot(2000, &m_upkeep, &Upkeep::begin); // checks never delay the first paint
+        const auto told = m_options.sayActs ? std::make_unique<SayActs>(m_window) : nullptr;
         if (m_options.measureStart) {
             QTimer::singleShot(0, &program, &QCoreApplication::quit);
         }

@@ -1,0 +1,23 @@
+#include "tests/support/soundserver.h"
+#include "tests/trial/screen.h"
+
+#include <QCoreApplication>
+#include <cstdio>
+#include <gtest/gtest.h>
+
+// The code that tells ctest "skipped"; anything else would pass as tried.
+constexpr int untried = 77;
+
+int main(int argc, char** argv)
+{
+    ::testing::InitGoogleTest(&argc, argv);
+    QCoreApplication app(argc, argv);
+    if (!mend::test::SoundServer::isInstalled() || !mend::test::Screen::isInstalled()) {
+        std::fputs(
+            "\n*** Xvfb, xdotool, pulseaudio or pulseaudio-utils is not installed: THE PROGRAM WAS NOT TRIED. ***\n"
+            "*** Install them to prove that an alert is heard and that a tap outlives a power cut. ***\n\n",
+            stderr);
+        return untried;
+    }
+    return RUN_ALL_TESTS();
+}
