@@ -4,6 +4,7 @@
 #include "app/program/banners.h"
 #include "app/program/benchlink.h"
 #include "app/program/filed.h"
+#include "app/program/firstpaint.h"
 #include "app/program/keeping.h"
 #include "app/program/opening.h"
 #include "app/program/sayacts.h"
@@ -89,13 +90,11 @@ public:
         if (!m_options.picture.isEmpty() || m_options.print) {
             return endAfterPicture();
         }
+        const auto first = m_options.measureStart ? std::make_unique<FirstPaint>() : nullptr;
         m_window.show();
         m_window.bench().setFocus();
         QTimer::singleShot(2000, &m_upkeep, &Upkeep::begin); // checks never delay the first paint
         const auto told = m_options.sayActs ? std::make_unique<SayActs>(m_window) : nullptr;
-        if (m_options.measureStart) {
-            QTimer::singleShot(0, &program, &QCoreApplication::quit);
-        }
         const int code = program.exec();
         return m_keeping.thread().waitUntilStored(std::chrono::seconds(5)) ? code : 1;
     }

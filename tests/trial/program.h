@@ -29,7 +29,7 @@ public:
     void start(const QStringList& arguments);
     /// As a power cut would end it: nothing is flushed, nothing is said.
     void kill();
-    bool isRunning() const { return m_process && m_process->state() == QProcess::Running; }
+    bool isRunning() const { return m_process && m_process->state() != QProcess::NotRunning; }
 
     /// The spot whose name begins with these words; `acts` says whether it has to do something.
     std::optional<Spot> spot(const QString& words, bool acts = true);

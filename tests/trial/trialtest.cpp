@@ -24,6 +24,8 @@ constexpr int firstAlertMs = 60'000;
 constexpr int slackMs = 15'000;
 /// Longer than a spot that has just changed waits before it takes a tap.
 constexpr int handMs = 700;
+/// The most urgent alert repeats every 8 s after its burst; with hands on the piece it must not.
+constexpr int quietMs = 13'000;
 
 const QString heron = QStringLiteral("Heron bowl");
 const QString noSound = QStringLiteral("No sound on this device");
@@ -139,7 +141,10 @@ TEST_F(Trial, TheFirstAlertIsHeardAndWhatIsTappedOutlivesAPowerCut)
 
     // One hand, five taps.
     ASSERT_TRUE(tap(QStringLiteral("Hands on it, Heron bowl"))) << qPrintable(program.all());
-    EXPECT_TRUE(program.waitUntilGone(QStringLiteral("Hands on it, Heron bowl"), 2000)) << qPrintable(program.all());
+    EXPECT_TRUE(program.waitForSpot(QStringLiteral("Undo, Heron bowl"), 2000)) << qPrintable(program.all());
+    QTest::qWait(1000); // a burst that had begun ends
+    ownServer->mark();
+    EXPECT_FALSE(waitForAlertSound(quietMs)) << "it calls although hands are on it";
     const QString before = bowlInFile();
     ASSERT_TRUE(tap(QStringLiteral("Wiped back, Heron bowl"))) << qPrintable(program.all());
     EXPECT_TRUE(waitForFile([&](const QString& now) { return now != before; }));
