@@ -2,9 +2,9 @@
 // and the opening of a file of many years.
 #include "core/store/backups.h"
 #include "core/store/check.h"
-#include "core/store/recordrows.h"
 
 #include "tests/store/benchmaker.h"
+#include "tests/store/manyyears.h"
 #include "tests/support/scratch.h"
 
 #include <QCoreApplication>
@@ -22,9 +22,6 @@ using Milliseconds = std::chrono::duration<double, std::milli>;
 
 namespace {
 
-constexpr int piecesInFile = 20'000;
-constexpr int piecesOnBench = 60;
-constexpr int eventsOfPiece = 12;
 constexpr int taps = 200;
 
 void print(const char* what, double figure, const char* unit, const char* floor)
@@ -36,35 +33,6 @@ double at(std::vector<double> figures, double part)
 {
     std::ranges::sort(figures);
     return figures[static_cast<std::size_t>(part * static_cast<double>(figures.size() - 1))];
-}
-
-/// Pieces that came, were worked on and, but for the last of them, went home.
-void fillManyYears(Store& store)
-{
-    furnish(store, 0);
-    std::int64_t id = 0;
-    for (int batch = 0; batch < piecesInFile; batch += 500) {
-        Transaction transaction(store.database());
-        for (int i = batch + 1; i <= batch + 500; ++i) {
-            RecordRows rows(store.database());
-            record::Piece piece = somePiece(i);
-            piece.owner = rows.put(record::Customer{CustomerId(), "Owner " + std::to_string(i), "555-0100"});
-            rows.put(piece);
-        }
-        transaction.commit();
-        std::vector<bench::Event> events;
-        for (int i = batch + 1; i <= batch + 500; ++i) {
-            for (int e = 1; e < eventsOfPiece; ++e) {
-                events.push_back(someEvent(++id, bench::What::Done, PieceId(i)));
-            }
-            const bool home = i <= piecesInFile - piecesOnBench;
-            events.push_back(someEvent(++id, home ? bench::What::HandedOver : bench::What::Done, PieceId(i)));
-        }
-        if (const Outcome outcome = store.append(events); !outcome) {
-            std::fprintf(stderr, "%s\n", outcome.fault().detail.c_str());
-            std::exit(1);
-        }
-    }
 }
 
 /// From the tap to the news that it is on the disk.
@@ -114,7 +82,7 @@ int main(int argc, char** argv)
     const Scratch scratch;
     const auto file = scratch / "bench.mend";
     auto start = Steady::now();
-    fillManyYears(*openOrDie(file));
+    fillManyYears(*openOrDie(file), benchStart);
     print("file of 20,000 pieces and 240,000 events", static_cast<double>(std::filesystem::file_size(file)) / 1e6, "MB",
           "");
 
