@@ -95,11 +95,15 @@ void MainWindow::setLookSettings(const LookSettings& settings)
     applyLook();
 }
 
+parts::Measure MainWindow::measureHere() const
+{
+    return m_settings.dpi ? parts::Measure(*m_settings.dpi, m_settings.scale)
+                          : parts::Measure::ofScreen(screen(), m_settings.scale);
+}
+
 void MainWindow::applyLook()
 {
-    const auto measure = m_settings.dpi ? parts::Measure(*m_settings.dpi, m_settings.scale)
-                                        : parts::Measure::ofScreen(screen(), m_settings.scale);
-    m_look = parts::lookOf(m_settings.theme, measure);
+    m_look = parts::lookOf(m_settings.theme, measureHere());
     m_look.reduceMotion = m_settings.reduceMotion;
     m_look.actionsLeft = m_settings.actionsLeft;
     const auto& t = m_look.tokens();
@@ -261,7 +265,9 @@ void MainWindow::changeEvent(QEvent* event)
 void MainWindow::showEvent(QShowEvent* event)
 {
     QWidget::showEvent(event);
-    applyLook(); // only now is it certain which screen it is on
+    if (measureHere() != m_look.measure) { // only now is it certain which screen it is on
+        applyLook();
+    }
 }
 
 bool MainWindow::eventFilter(QObject* watched, QEvent* event)

@@ -72,6 +72,7 @@ private:
     void allPlaces() override {}
     void step(int) override {}
 
+    parts::Measure measureHere() const;
     void applyLook();
     void arrange();
     void compose();
