@@ -94,7 +94,8 @@ int main(int argc, char** argv)
         openings.push_back(Milliseconds(Steady::now() - start).count());
         const auto pieces = store->piecesInHand().value().size();
         const auto events = store->benchEvents(benchStart).value().size();
-        if (pieces != piecesOnBench || events < piecesOnBench * eventsOfPiece) {
+        if (pieces != piecesOnBench ||
+            events < static_cast<std::size_t>(piecesOnBench) * static_cast<std::size_t>(eventsOfPiece)) {
             return 1;
         }
         loadings.push_back(Milliseconds(Steady::now() - start).count());
