@@ -45,7 +45,8 @@ void BenchLink::setSoundWorks(bool works)
 
 void BenchLink::show()
 {
-    m_window.setBoard(m_services.bench.board(), extrasOf(m_services.bench, m_services.alerts, m_soundWorks, now()));
+    m_window.setBoard(m_services.bench.board(),
+                      extrasOf(m_services.bench, m_services.alerts, m_manner, m_soundWorks, now()));
     m_services.heart.ticker().showSeconds(m_window.showsSeconds());
 }
 

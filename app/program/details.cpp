@@ -1,6 +1,7 @@
 #include "app/program/benchlink.h"
 
-#include "app/program/extras.h"
+#include "core/bench/boardmoves.h"
+#include "core/service/toldwording.h"
 
 #include <algorithm>
 
@@ -38,7 +39,8 @@ std::vector<Fact> BenchLink::factsOf(PieceId piece) const
     std::vector<Fact> facts;
     for (const bench::Event& event : bench::effective(bench.events())) {
         if (event.piece == piece && canBeToldAgain(event.what) && now() - event.happened < lastDay) {
-            facts.push_back({event.id, factWords(event, bench.bench(), bench.book()), event.happened});
+            facts.push_back(
+                {event.id, service::toldWords(event, bench.bench(), bench.book(), m_manner), event.happened});
         }
     }
     std::ranges::reverse(facts);
@@ -107,27 +109,9 @@ std::vector<StateTold> BenchLink::states() const
 
 QStringList BenchLink::movedBy(EventId event, Instant happened, PieceId piece) const
 {
-    QStringList lines;
-    const bench::Board after = m_services.bench.ifRetold(event, happened, piece);
-    for (const bench::Window& window : m_services.bench.board().windows) {
-        const auto moved = std::ranges::find_if(after.windows, [&](const bench::Window& each) {
-            return each.piece == window.piece && each.stage == window.stage;
-        });
-        const record::Piece* owner = m_services.bench.bench().roster.piece(window.piece);
-        const QString name = owner ? text(owner->benchName) : QString();
-        if (moved == after.windows.end()) {
-            lines += tr("%1: “%2” no longer stands").arg(name, text(window.act));
-        } else if (moved->closes != window.closes && moved->closes && window.closes) {
-            lines += tr("%1: “%2” closes %3 instead of %4")
-                         .arg(name, text(window.act), service::clockTime(*moved->closes, now(), m_manner),
-                              service::clockTime(*window.closes, now(), m_manner));
-        } else if (moved->opens != window.opens && moved->opens && window.opens) {
-            lines += tr("%1: “%2” opens %3 instead of %4")
-                         .arg(name, text(window.act), service::clockTime(*moved->opens, now(), m_manner),
-                              service::clockTime(*window.opens, now(), m_manner));
-        }
-    }
-    return lines;
+    const bench::Board& before = m_services.bench.board();
+    const auto moves = bench::windowMoves(before, m_services.bench.ifRetold(event, happened, piece));
+    return service::moveWords(moves, service::namesOf(before), now(), m_manner);
 }
 
 } // namespace mend::app

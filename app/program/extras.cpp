@@ -1,6 +1,7 @@
 #include "app/program/extras.h"
 
-#include <QCoreApplication>
+#include "core/service/toldwording.h"
+
 #include <algorithm>
 #include <set>
 
@@ -10,8 +11,6 @@ using bench::What;
 using service::text;
 
 namespace {
-
-QString sayExtra(const char* words) { return QCoreApplication::translate("Extras", words); }
 
 PlaceNow placeNow(const record::Place& place, const bench::BenchFold& bench, Instant now)
 {
@@ -101,7 +100,7 @@ std::vector<Flashing> flashing(const service::AlertService& alerts)
     return blocks;
 }
 
-std::vector<UndoOffer> undoOffers(const service::BenchService& bench, Instant now)
+std::vector<UndoOffer> undoOffers(const service::BenchService& bench, const service::Manner& manner, Instant now)
 {
     const auto offer = bench.undoOffer(now);
     if (!offer || offer->events.empty()) {
@@ -114,7 +113,7 @@ std::vector<UndoOffer> undoOffers(const service::BenchService& bench, Instant no
     UndoOffer shown;
     shown.piece = offer->piece;
     shown.event = told->id;
-    shown.told = factWords(*told, bench.bench(), bench.book());
+    shown.told = service::toldWords(*told, bench.bench(), bench.book(), manner);
     shown.until = offer->until;
     if (told->what == What::MixStarted) {
         shown.spot = QStringLiteral("mixnow/") + text(told->word);
@@ -124,86 +123,10 @@ std::vector<UndoOffer> undoOffers(const service::BenchService& bench, Instant no
     return {shown};
 }
 
-const rules::Stage* stageOf(const bench::Event& event, const bench::BenchFold& bench, const rules::RuleBook& book)
-{
-    const bench::PieceState* piece = bench.piece(event.piece);
-    const rules::Procedure* procedure = piece ? bench::procedureOf(*piece, book) : nullptr;
-    return procedure ? procedure->find(event.stage.stage) : nullptr;
-}
-
-QString stageFact(const bench::Event& event, const rules::Stage& stage)
-{
-    switch (event.what) {
-    case What::Begun:
-        return stage.begun.empty() ? sayExtra("Begun: %1").arg(text(stage.act)) : text(stage.begun);
-    case What::NotYet:
-        return sayExtra("Not yet: %1").arg(text(stage.act));
-    case What::Skipped:
-        return sayExtra("Skipped: %1").arg(text(stage.act));
-    case What::SentBack:
-        return sayExtra("Sent back to: %1").arg(text(stage.act));
-    case What::Missed:
-        return sayExtra("Not done: %1").arg(text(stage.act));
-    case What::DoingLate:
-        return sayExtra("Doing it late: %1").arg(text(stage.act));
-    case What::MoreToCome:
-        return sayExtra("Once more: %1").arg(text(stage.act));
-    case What::AlertAnswered:
-        return sayExtra("Hands on it: %1").arg(text(stage.act));
-    default:
-        return text(stage.done);
-    }
-}
-
 } // namespace
 
-QString factWords(const bench::Event& event, const bench::BenchFold& bench, const rules::RuleBook& book)
-{
-    if (const rules::Stage* stage = stageOf(event, bench, book)) {
-        return stageFact(event, *stage);
-    }
-    const record::Place* place = bench.roster.place(event.place);
-    const rules::Material* material = book.material(event.word);
-    const rules::BenchState* state = book.state(event.word);
-    switch (event.what) {
-    case What::Placed:
-        return place ? sayExtra("Put in: %1").arg(text(place->name)) : sayExtra("Moved");
-    case What::MixStarted:
-        return material ? sayExtra("Mixed: %1").arg(text(material->tile)) : sayExtra("Mixed");
-    case What::MixEnded:
-        return sayExtra("Mix ended");
-    case What::ReadingTaken:
-        return place ? sayExtra("Reading: %1").arg(text(place->name)) : sayExtra("Reading");
-    case What::HoldBegun:
-        return sayExtra("Work stopped");
-    case What::HoldEnded:
-        return sayExtra("Work goes on");
-    case What::StateBegun:
-        return state ? text(state->text) : sayExtra("Told");
-    case What::StateEnded:
-        return state && !state->toldOver.empty() ? text(state->toldOver) : sayExtra("Over");
-    case What::HandedOver:
-        return sayExtra("Handed over");
-    case What::AlertAnswered:
-        return sayExtra("Hands on it");
-    case What::Voided:
-        return sayExtra("Taken back");
-    case What::Retold:
-        return sayExtra("Told differently");
-    case What::Noted:
-        return sayExtra("Note");
-    case What::PersonCame:
-        return sayExtra("At the bench");
-    case What::AwayBegun:
-        return sayExtra("Away");
-    case What::AwayEnded:
-        return sayExtra("Back");
-    default:
-        return sayExtra("Told");
-    }
-}
-
-Extras extrasOf(const service::BenchService& service, const service::AlertService& alerts, bool soundWorks, Instant now)
+Extras extrasOf(const service::BenchService& service, const service::AlertService& alerts,
+                const service::Manner& manner, bool soundWorks, Instant now)
 {
     const bench::BenchFold& bench = service.bench();
     Extras extras;
@@ -223,7 +146,7 @@ Extras extrasOf(const service::BenchService& service, const service::AlertServic
     extras.sound = soundNow(alerts, soundWorks, now);
     extras.flashing = flashing(alerts);
     extras.pending = service.notStoredYet();
-    extras.undo = undoOffers(service, now);
+    extras.undo = undoOffers(service, manner, now);
     if (alerts.counting()) {
         extras.counting = CountedNow{alerts.counting()->piece, alerts.counting()->until};
     }

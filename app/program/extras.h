@@ -7,9 +7,7 @@
 namespace mend::app {
 
 /// What the Bench shows beside its cards, gathered from the services.
-Extras extrasOf(const service::BenchService& bench, const service::AlertService& alerts, bool soundWorks, Instant now);
-
-/// What a told event is called in a list: "Wiped back", "Powder is on", "Put in the cabinet".
-QString factWords(const bench::Event& event, const bench::BenchFold& bench, const rules::RuleBook& book);
+Extras extrasOf(const service::BenchService& bench, const service::AlertService& alerts, const service::Manner& manner,
+                bool soundWorks, Instant now);
 
 } // namespace mend::app
