@@ -1,5 +1,6 @@
 #include "core/store/backups.h"
 
+#include "core/store/eventrows.h"
 #include "core/store/ownerlock.h"
 #include "core/store/photorows.h"
 #include "core/store/seal.h"
@@ -93,7 +94,7 @@ fs::path freeNameBeside(const fs::path& file, const std::string& reason, Instant
 
 /// Puts `made` in the place of `to`; at no moment is there nothing under that name. What stood
 /// there, with a journal that belongs to it, gets `aside` for a name.
-void exchange(const fs::path& made, const fs::path& to, const fs::path& aside)
+void exchange(const fs::path& made, const fs::path& to, const fs::path& aside, const std::function<void()>& step)
 {
     if (!fs::exists(to)) {
         demand(renameIfFree(made, to));
@@ -104,10 +105,15 @@ void exchange(const fs::path& made, const fs::path& to, const fs::path& aside)
     if (hot) {
         fs::create_hard_link(journal, aside.native() + "-journal");
     }
-    if (::renameat2(AT_FDCWD, made.c_str(), AT_FDCWD, to.c_str(), RENAME_EXCHANGE) != 0) {
+    // The copy takes the name of what is kept first: cut off right after the exchange, the old file
+    // then stands under it already, and under no name that the next try clears away.
+    demand(renameIfFree(made, aside));
+    step();
+    if (::renameat2(AT_FDCWD, aside.c_str(), AT_FDCWD, to.c_str(), RENAME_EXCHANGE) != 0) {
         throw SqlError(Fault{FaultKind::Unwritable, "the files could not be exchanged"});
     }
-    demand(renameIfFree(made, aside));
+    demand(syncToDisk(to.parent_path()));
+    step();
     if (hot) {
         fs::remove(journal); // it goes on standing beside the file it was written for
     }
@@ -264,8 +270,40 @@ std::vector<std::string> Backups::bringPicturesIn(Database& restored) const
     return missing;
 }
 
-Result<Restored> Backups::restore(const fs::path& backup, const fs::path& to, Instant now) const
+Result<BackupContents> Backups::look(const fs::path& backup) const
 {
+    return guarded([&] {
+        auto source = Store::open(backup, OpenMode::ReadOnly);
+        if (!source) {
+            throw SqlError(source.fault());
+        }
+        const CheckReport report = checkAll(source.value()->database());
+        if (!report.isGood()) {
+            throw SqlError(Fault{FaultKind::Damaged, report.findings.front().detail});
+        }
+        const Database& database = source.value()->database();
+        BackupContents contents;
+        contents.events = report.events;
+        contents.pieces = database.number("SELECT count(*) FROM piece");
+        contents.piecesInHand = database.number("SELECT count(*) FROM in_hand");
+        if (const auto last = EventRows(database).find(EventRows(database).end().last)) {
+            contents.lastTold = last->recorded;
+        }
+        for (const std::string& hash : PhotoRows(database).hashes()) {
+            contents.missingPictures += toHex(sha256(readWhole(pictureFile(hash)))) == hash ? 0 : 1;
+        }
+        return contents;
+    });
+}
+
+Result<Restored> Backups::restore(const fs::path& backup, const fs::path& to, Instant now,
+                                  const std::function<void()>& step) const
+{
+    const auto stepOver = [&step] {
+        if (step) {
+            step();
+        }
+    };
     return guarded([&] {
         const fs::path target = trueName(to);
         Result<OwnerLock> lock = OwnerLock::take(target);
@@ -282,6 +320,7 @@ Result<Restored> Backups::restore(const fs::path& backup, const fs::path& to, In
         }
         const fs::path made = target.native() + ".restoring";
         copyWhole(source.value()->database(), made);
+        stepOver();
         Restored restored;
         restored.events = report.events;
         {
@@ -293,7 +332,8 @@ Result<Restored> Backups::restore(const fs::path& backup, const fs::path& to, In
         if (fs::exists(target)) {
             restored.keptAside = freeNameBeside(target, "kept", now);
         }
-        exchange(made, target, restored.keptAside);
+        stepOver();
+        exchange(made, target, restored.keptAside, stepOver);
         return restored;
     });
 }

@@ -21,6 +21,15 @@ struct Backup {
     bool operator==(const Backup&) const = default;
 };
 
+/// What is in a backup.
+struct BackupContents {
+    std::int64_t pieces = 0;       ///< all that were ever taken in
+    std::int64_t piecesInHand = 0; ///< in the house when it was made
+    std::int64_t events = 0;
+    std::optional<Instant> lastTold; ///< when the last of them was told
+    std::int64_t missingPictures = 0;
+};
+
 /// What a restore brought back.
 struct Restored {
     std::filesystem::path keptAside;          ///< the file that stood there before, never overwritten; empty if none
@@ -52,7 +61,11 @@ public:
     Result<Backup> make(Store& store, Instant now) const;
     /// Puts a backup and its pictures in the place of `to`; what stood there is kept aside. Locked
     /// where a program has it open, Damaged where the backup itself is.
-    Result<Restored> restore(const std::filesystem::path& backup, const std::filesystem::path& to, Instant now) const;
+    /// Cut off at any moment it has lost nothing and may be done again. `step` is called where a step is over.
+    Result<Restored> restore(const std::filesystem::path& backup, const std::filesystem::path& to, Instant now,
+                             const std::function<void()>& step = {}) const;
+    /// What a person wants to know of a backup before they go back to it. Damaged: it is not as it was made.
+    Result<BackupContents> look(const std::filesystem::path& backup) const;
 
 private:
     void movePicturesOut(Database& copy) const;

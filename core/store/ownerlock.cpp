@@ -75,6 +75,12 @@ std::optional<Owner> OwnerLock::holder(const fs::path& benchFile)
     return owner;
 }
 
+bool isHeldElsewhere(const fs::path& benchFile)
+{
+    const std::optional<Owner> holder = OwnerLock::holder(trueName(benchFile));
+    return holder && holder->host != thisOwner().host;
+}
+
 Result<OwnerLock> OwnerLock::take(const fs::path& benchFile, bool takeOver, const Owner& self)
 {
     OwnerLock lock;

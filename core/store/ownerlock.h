@@ -18,6 +18,9 @@ struct Owner {
 /// This program, on this machine.
 Owner thisOwner();
 
+/// Whether another machine wrote its name into the lock beside that file and did not take it out.
+bool isHeldElsewhere(const std::filesystem::path& benchFile);
+
 /// Keeps a second writer away from a bench file: a small file beside it that says who writes,
 /// held by a lock which the system drops when its holder dies. Over a network that lock may not
 /// hold, so the name of another machine in it is believed until a person says otherwise.

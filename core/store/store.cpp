@@ -69,8 +69,8 @@ Store::Store(Database database, std::filesystem::path file, OwnerLock lock, Stan
 
 bool Store::isStillThere()
 {
-    if (m_standing == Standing::Writable && identityOf(m_file) != m_identity) {
-        m_standing = Standing::Gone;
+    if (m_standing == Standing::Writable || m_standing == Standing::Gone) {
+        m_standing = identityOf(m_file) == m_identity ? Standing::Writable : Standing::Gone;
     }
     return m_standing != Standing::Gone;
 }

@@ -57,7 +57,7 @@ public:
 
     const std::filesystem::path& file() const { return m_file; }
     Standing standing() const { return m_standing; }
-    /// Whether the name still leads to the open file; once it does not, nothing is written any more.
+    /// Whether the name still leads to the open file; while it does not, nothing is written.
     bool isStillThere();
 
     // What happened. Each call is one transaction.

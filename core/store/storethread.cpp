@@ -36,6 +36,8 @@ StoreThread::~StoreThread()
     }
     m_somethingToDo.notify_one();
     m_thread.join();
+    m_jobs.clear(); // they hold on to the file
+    m_store.reset();
 }
 
 void StoreThread::append(std::vector<bench::Event> act) { queue({std::move(act), {}, {}}); }
@@ -58,6 +60,15 @@ void StoreThread::start(std::unique_ptr<LongJob> job)
     {
         const std::lock_guard held(m_mutex);
         m_jobs.push_back(std::move(job));
+    }
+    m_somethingToDo.notify_one();
+}
+
+void StoreThread::moveTo(std::filesystem::path to, std::function<void(const Outcome&)> done)
+{
+    {
+        const std::lock_guard held(m_mutex);
+        m_move = Move{std::move(to), std::move(done)};
     }
     m_somethingToDo.notify_one();
 }
@@ -91,12 +102,14 @@ void StoreThread::run()
 {
     std::unique_lock held(m_mutex);
     for (;;) {
-        if (!m_tasks.empty()) {
+        if (m_move) {
+            moveNow(held);
+        } else if (!m_tasks.empty()) {
             if (!tryFirst(held)) {
                 if (m_ending) {
                     return;
                 }
-                m_somethingToDo.wait_for(held, m_patience.retry, [this] { return m_ending; });
+                m_somethingToDo.wait_for(held, m_patience.retry, [this] { return m_ending || m_move; });
             }
         } else if (m_ending) {
             return;
@@ -106,6 +119,26 @@ void StoreThread::run()
             m_somethingToDo.wait(held);
         }
     }
+}
+
+void StoreThread::moveNow(std::unique_lock<std::mutex>& held)
+{
+    const Move move = *std::exchange(m_move, std::nullopt);
+    m_jobs.clear();
+    held.unlock();
+    Outcome outcome = m_store->saveAs(move.to);
+    if (outcome) {
+        auto opened = Store::open(move.to, OpenMode::ReadWrite);
+        if (opened) {
+            m_store = opened.takeValue();
+        } else {
+            outcome = opened.fault();
+        }
+    }
+    if (move.done) {
+        move.done(outcome);
+    }
+    held.lock();
 }
 
 /// The first task stays in the queue, and so in sight, until it is over. True when it is.

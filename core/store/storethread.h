@@ -51,7 +51,7 @@ public:
 class StoreThread {
 public:
     StoreThread(std::unique_ptr<Store> store, StoreNews news, Patience patience = {});
-    /// Tries once more what is still queued, lets what runs aside end, then closes the file.
+    /// Tries once more what is still queued, closes the file, then lets what runs aside end.
     ~StoreThread();
     StoreThread(const StoreThread&) = delete;
     StoreThread& operator=(const StoreThread&) = delete;
@@ -64,6 +64,10 @@ public:
     /// Asks the file something, after the writes told before.
     void read(std::function<void(Store&)> question);
     void start(std::unique_ptr<LongJob> job);
+    /// Goes on in another file: copies everything to `to`, which must be free, opens that, and writes there
+    /// what is told and not stored yet. Done before all that waits, for it may wait for just this. Long jobs
+    /// end with the old file. On a fault everything stays as it was.
+    void moveTo(std::filesystem::path to, std::function<void(const Outcome&)> done = {});
 
     /// Events told but not on the disk yet, in order.
     std::vector<bench::Event> unstored() const;
@@ -77,6 +81,10 @@ private:
         std::function<Outcome(Store&)> act;
         std::function<void(const Outcome&)> done;
     };
+    struct Move {
+        std::filesystem::path to;
+        std::function<void(const Outcome&)> done;
+    };
 
     void run();
     void queue(Task task);
@@ -85,9 +93,10 @@ private:
     void tellTrouble(const Fault& fault);
     void tellRelief();
     void sliceFirstJob(std::unique_lock<std::mutex>& held);
+    void moveNow(std::unique_lock<std::mutex>& held);
     void doAside(std::function<void()> work);
 
-    const std::unique_ptr<Store> m_store;
+    std::unique_ptr<Store> m_store; ///< of the store's own thread only
     const StoreNews m_news;
     const Patience m_patience;
     mutable std::mutex m_mutex;
@@ -95,6 +104,7 @@ private:
     std::condition_variable m_allStored;
     std::deque<Task> m_tasks;
     std::deque<std::unique_ptr<LongJob>> m_jobs;
+    std::optional<Move> m_move;
     bool m_ending = false;
     // Of the store's own thread only.
     std::optional<Steady::time_point> m_troubleSince;

@@ -9,7 +9,11 @@
 #include <sqlite3.h>
 
 #include <condition_variable>
+#include <csignal>
 #include <fstream>
+
+#include <sys/wait.h>
+#include <unistd.h>
 
 using namespace mend;
 using namespace mend::store;
@@ -92,6 +96,67 @@ TEST(Backups, KeepTheDamagedFileAsideAndNeverWriteOverItF10)
     EXPECT_NE(second.value().keptAside, first.value().keptAside);
     EXPECT_TRUE(fs::exists(first.value().keptAside));
     EXPECT_EQ(openOrDie(bench.file, OpenMode::ReadWrite)->allEvents().value(), bench.events);
+}
+
+TEST(Backups, AreGoneBackToWithoutLossWhereverItIsCutOff)
+{
+    for (int cut = 1;; ++cut) {
+        Bench bench;
+        auto store = bench.make();
+        const auto backup = bench.backups.make(*store, benchStart);
+        ASSERT_TRUE(backup.isOk());
+        const bench::Event later = someEvent(bench.events.back().id.value() + 1, bench::What::Done);
+        ASSERT_TRUE(store->append(std::span(&later, 1)).isOk());
+        store.reset();
+        const pid_t child = ::fork();
+        if (child == 0) { // a process of its own, ended as a power cut would
+            int step = 0;
+            const auto over = bench.backups.restore(backup.value().file, bench.file, benchStart, [&step, cut] {
+                if (++step == cut) {
+                    ::raise(SIGKILL);
+                }
+            });
+            ::_exit(over.isOk() ? 0 : 1);
+        }
+        int status = 0;
+        ASSERT_EQ(::waitpid(child, &status, 0), child);
+        const bool whole = WIFEXITED(status);
+        ASSERT_TRUE(!whole || WEXITSTATUS(status) == 0);
+        // The bench opens at once, and once it has been gone back to for good, all that was told is kept aside.
+        EXPECT_GE(openOrDie(bench.file, OpenMode::ReadWrite)->allEvents().value().size(), bench.events.size());
+        ASSERT_TRUE(bench.backups.restore(backup.value().file, bench.file, benchStart + hours(1)).isOk());
+        EXPECT_EQ(openOrDie(bench.file, OpenMode::ReadWrite)->allEvents().value(), bench.events);
+        std::size_t most = 0;
+        for (const auto& entry : fs::directory_iterator(bench.scratch.folder())) {
+            if (entry.path().filename().native().find(".kept-") != std::string::npos) {
+                most = std::max(most, openOrDie(entry.path(), OpenMode::ReadOnly)->allEvents().value().size());
+            }
+        }
+        EXPECT_EQ(most, bench.events.size() + 1) << "cut off at step " << cut;
+        if (whole) {
+            EXPECT_EQ(cut, 5) << "each step was cut off once";
+            break;
+        }
+    }
+}
+
+TEST(Backups, TellWhatIsInThemBeforeAnyoneGoesBack)
+{
+    Bench bench;
+    auto store = bench.make();
+    const auto backup = bench.backups.make(*store, benchStart);
+    ASSERT_TRUE(backup.isOk());
+    const auto contents = bench.backups.look(backup.value().file);
+    ASSERT_TRUE(contents.isOk()) << contents.fault().detail;
+    EXPECT_EQ(contents.value().events, 60);
+    EXPECT_EQ(contents.value().pieces, 3);
+    EXPECT_EQ(contents.value().piecesInHand, static_cast<std::int64_t>(store->piecesInHand().value().size()));
+    EXPECT_EQ(contents.value().lastTold, bench.events.back().recorded);
+    EXPECT_EQ(contents.value().missingPictures, 0);
+    fs::remove(bench.scratch / "backups" / "pictures" / bench.picture);
+    EXPECT_EQ(bench.backups.look(backup.value().file).value().missingPictures, 1);
+    flipByte(backup.value().file, static_cast<std::streamoff>(fs::file_size(backup.value().file)) - 30);
+    EXPECT_EQ(bench.backups.look(backup.value().file).fault().kind, FaultKind::Damaged);
 }
 
 TEST(Backups, AreNotMadeOfADamagedFileNorRestoredFromADamagedBackup)

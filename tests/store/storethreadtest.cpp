@@ -6,6 +6,8 @@
 #include <gtest/gtest.h>
 
 #include <atomic>
+#include <fstream>
+#include <future>
 
 using namespace mend;
 using namespace mend::store;
@@ -140,6 +142,45 @@ TEST(StoreThread, StopsWritingOnceTheFileIsMovedAndKeepsWhatWasToldF19)
     EXPECT_EQ(thread.unstored(), std::vector{someEvent(2, What::Done)});
     EXPECT_EQ(openOrDie(scratch / "elsewhere.mend", OpenMode::ReadOnly)->allEvents().value().size(), 1U);
     EXPECT_FALSE(std::filesystem::exists(scratch / "bench.mend"));
+}
+
+TEST(StoreThread, GoesOnWritingOnceTheFileIsPutBackF19)
+{
+    const Scratch scratch;
+    Ear ear;
+    StoreThread thread(furnished(scratch / "bench.mend"), ear.news(), quick);
+    std::filesystem::rename(scratch / "bench.mend", scratch / "elsewhere.mend");
+    thread.append({someEvent(1, What::Done)});
+    EXPECT_FALSE(thread.waitUntilStored(300ms));
+    std::filesystem::rename(scratch / "elsewhere.mend", scratch / "bench.mend");
+    EXPECT_TRUE(thread.waitUntilStored(10s));
+    EXPECT_EQ(ear.heard([&] { return ear.relieved; }), 1);
+}
+
+TEST(StoreThread, MovesToAnotherFileAheadOfWhatCannotBeStoredF19)
+{
+    const Scratch scratch;
+    Ear ear;
+    std::promise<Outcome> occupied;
+    std::promise<Outcome> moved;
+    {
+        StoreThread thread(furnished(scratch / "bench.mend"), ear.news(), quick);
+        thread.append({someEvent(1, What::Done)});
+        EXPECT_TRUE(thread.waitUntilStored(10s));
+        std::filesystem::remove(scratch / "bench.mend");
+        thread.append({someEvent(2, What::Done)});
+        EXPECT_FALSE(thread.waitUntilStored(300ms));
+        std::ofstream(scratch / "taken.mend") << "something else";
+        thread.moveTo(scratch / "taken.mend", [&](const Outcome& outcome) { occupied.set_value(outcome); });
+        EXPECT_EQ(occupied.get_future().get().fault().kind, FaultKind::Conflict);
+        EXPECT_FALSE(thread.waitUntilStored(100ms)) << "it stays where it was, and what was told stays queued";
+        thread.moveTo(scratch / "free.mend", [&](const Outcome& outcome) { moved.set_value(outcome); });
+        EXPECT_TRUE(moved.get_future().get().isOk());
+        EXPECT_TRUE(thread.waitUntilStored(10s));
+        thread.append({someEvent(3, What::Done)});
+        EXPECT_TRUE(thread.waitUntilStored(10s));
+    }
+    EXPECT_EQ(openOrDie(scratch / "free.mend", OpenMode::ReadWrite)->allEvents().value().size(), 3U);
 }
 
 namespace {
