@@ -37,6 +37,18 @@ struct SoundSettings {
 struct BackupLine {
     Instant made;
     QString file;
+    qint64 bytes = 0;
+};
+
+/// What is in the backup that a person picked, once it was looked through.
+struct BackupSeen {
+    QString file;
+    QString fault; ///< why it cannot be gone back to; empty: it can
+    qint64 pieces = 0;
+    qint64 inHand = 0; ///< in the house when it was made
+    qint64 told = 0;   ///< events
+    std::optional<Instant> lastTold;
+    qint64 missingPictures = 0;
 };
 
 /// Everything that Settings shows.
@@ -51,6 +63,7 @@ struct SettingsNow {
     std::vector<BackupLine> backups; ///< newest first
     QString backupFolder;
     QString backupState; ///< "being made", or why the last one failed; empty: nothing to say
+    std::optional<BackupSeen> seen;
     Instant at;
 };
 

@@ -1,3 +1,4 @@
+#include "app/settings/backuppages.h"
 #include "app/settings/settingsspace.h"
 
 #include <algorithm>
@@ -198,6 +199,22 @@ Sheet SettingsSpace::unitsSheet()
 
 Sheet SettingsSpace::backupSheet()
 {
+    BackupActs hands;
+    hands.pick = [this](const QString& file) {
+        m_backup = file;
+        m_now.seen.reset();
+        refresh();
+        Q_EMIT backupPicked(file);
+    };
+    hands.leave = [this] {
+        m_backup.clear();
+        refresh();
+    };
+    hands.goBack = [this](const QString& file) { Q_EMIT goingBackWanted(file); };
+    const auto picked = std::ranges::find(m_now.backups, m_backup, &BackupLine::file);
+    if (picked != m_now.backups.end()) {
+        return backupSheetOf(*picked, m_now.seen, m_now.at, m_manner, hands);
+    }
     Sheet sheet;
     sheet.title = tr("Backup");
     if (!m_now.backupState.isEmpty()) {
@@ -208,18 +225,11 @@ Sheet SettingsSpace::backupSheet()
     sheet.add(acts);
     sheet.say(tr("They lie in %1. Copy the whole folder to another disk: the pictures stand beside the backups.")
                   .arg(m_now.backupFolder));
-    sheet.head(tr("To go back to one"));
-    sheet.say(tr("Close the bench, then run: mendbench-desk restore BACKUP FILE. The file that stood there is kept "
-                 "aside, never overwritten."));
-    sheet.head(tr("Kept"));
+    sheet.head(tr("Kept: tap one to see what is in it, and to go back to it"));
     if (m_now.backups.empty()) {
-        sheet.say(tr("None yet. One is made every day that the bench is open."));
+        sheet.say(tr("None yet. One is made after the first change of each day, and one when the bench is closed."));
     }
-    for (const BackupLine& backup : m_now.backups) {
-        sheet.add(Sheet::Row{QStringLiteral("backup/") + backup.file,
-                             service::clockTime(backup.made, m_now.at, m_manner), backup.file,
-                             service::agoWords(m_now.at - backup.made)});
-    }
+    addBackups(sheet, m_now.backups, m_now.at, m_manner, hands);
     return sheet;
 }
 

@@ -49,6 +49,7 @@ void SettingsSpace::openSettings(SettingsPage page)
     m_asking = m_capturing = false;
     m_place = {};
     m_slots.clear();
+    m_backup.clear();
     beginEditing();
     openPage();
 }

@@ -38,6 +38,8 @@ Q_SIGNALS:
     void soundHeard(bool heard);
     void pedalKeyChosen(int key); ///< a Qt::Key; 0: none
     void backupWanted();
+    void backupPicked(const QString& file);    ///< what is in it is wanted
+    void goingBackWanted(const QString& file); ///< the bench is to go on from that backup
 
 protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
@@ -73,6 +75,7 @@ private:
     record::Place m_place;                ///< the place that is told now
     QString m_slots;
     QString m_fault;
+    QString m_backup;         ///< the backup that was picked
     bool m_asking = false;    ///< did you hear it?
     bool m_capturing = false; ///< the next key is the pedal's
 };

@@ -22,8 +22,8 @@ SettingsNow given()
                   {PlaceId(3), "Cabinet", record::PlaceKind::Cabinet, 4}};
     now.sound.devices = {QStringLiteral("Speakers"), QStringLiteral("Headphones")};
     now.pedalKey = QStringLiteral("F13");
-    now.backups = {{now_ - hours(3), QStringLiteral("2026-11-28T10-00-00.mendbench")},
-                   {now_ - hours(27), QStringLiteral("2026-11-27T10-00-00.mendbench")}};
+    now.backups = {{now_ - hours(3), QStringLiteral("bench-2026-11-28T10-00-00.000Z.mendbackup"), 2'500'000},
+                   {now_ - hours(27), QStringLiteral("bench-2026-11-27T10-00-00.000Z.mendbackup"), 2'400'000}};
     now.backupFolder = QStringLiteral("/home/ruta/bench/backups");
     now.at = now_;
     return now;
@@ -226,14 +226,44 @@ TEST_F(SettingsScreen, ChoosesUnits)
     EXPECT_TRUE(studios.back().fahrenheit && studios.back().inches);
 }
 
-TEST_F(SettingsScreen, SaysWhereBackupsLieAndMakesOne)
+TEST_F(SettingsScreen, ListsTheBackupsWithDateAndSize)
 {
     open(SettingsPage::Backup);
     tap("backup/now");
     EXPECT_EQ(backups, 1);
     EXPECT_TRUE(says(space.page(), QStringLiteral("/home/ruta/bench/backups")));
-    EXPECT_TRUE(says(space.page(), QStringLiteral("2026-11-27T10-00-00.mendbench")));
-    EXPECT_TRUE(says(space.page(), QStringLiteral("restore")));
+    EXPECT_TRUE(says(space.page(), QStringLiteral("2.5 MB; checked when it was made")));
+    EXPECT_TRUE(says(space.page(), QStringLiteral("3 h ago")));
+}
+
+TEST_F(SettingsScreen, GoesBackToABackupOnlyOnceItWasFoundGood)
+{
+    QStringList picked;
+    QStringList gone;
+    QObject::connect(&space, &SettingsSpace::backupPicked, &space, [&](const QString& file) { picked << file; });
+    QObject::connect(&space, &SettingsSpace::goingBackWanted, &space, [&](const QString& file) { gone << file; });
+    const QString file = QStringLiteral("bench-2026-11-27T10-00-00.000Z.mendbackup");
+    open(SettingsPage::Backup);
+    tap("backup/bench-2026-11-27T10-00-00.000Z.mendbackup");
+    EXPECT_EQ(picked, QStringList{file});
+    EXPECT_TRUE(says(space.page(), QStringLiteral("being looked through")));
+    EXPECT_FALSE(space.page().hit(QStringLiteral("backup/goback"))->canAct());
+
+    SettingsNow now = given();
+    now.seen = BackupSeen{file, QStringLiteral("This backup is not as it was made."), 0, 0, 0, {}, 0};
+    space.setNow(now);
+    EXPECT_TRUE(says(space.page(), QStringLiteral("not as it was made")));
+    EXPECT_FALSE(space.page().hit(QStringLiteral("backup/goback"))->canAct());
+
+    now.seen = BackupSeen{file, {}, 41, 8, 1234, now_ - hours(30), 2};
+    space.setNow(now);
+    for (const char* words : {"Pieces in the house then", "8", "41", "kept aside", "2 of its pictures are gone"}) {
+        EXPECT_TRUE(says(space.page(), QString::fromLatin1(words))) << words;
+    }
+    tap("backup/goback");
+    EXPECT_EQ(gone, QStringList{file});
+    tap("backup/leave");
+    EXPECT_TRUE(says(space.page(), QStringLiteral("Make one now")));
 }
 
 class SettingsWalk : public testing::TestWithParam<SpaceWay> {};
