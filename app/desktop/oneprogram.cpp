@@ -14,13 +14,14 @@
 #include <sys/file.h>
 #include <thread>
 #include <unistd.h>
+#include <utility>
 
 namespace mend::desktop {
 namespace {
 
 constexpr qint64 longestKnock = 65'536;
 constexpr int visitorLimitMs = 2000;
-constexpr std::array<const char*, 4> answerNames = {"raised", "changed", "refused", "no-answer"};
+constexpr std::array<const char*, 5> answerNames = {"raised", "changed", "refused", "no-answer", "leaving"};
 
 QString socketIn(const QString& folder) { return folder + QStringLiteral("/mendbench.socket"); }
 
@@ -52,11 +53,13 @@ OneProgram::OneProgram(QString folder, QObject* parent) : QObject(parent), m_fol
     connect(&m_server, &QLocalServer::newConnection, this, &OneProgram::welcome);
 }
 
-OneProgram::~OneProgram()
+OneProgram::~OneProgram() { leave(); }
+
+void OneProgram::leave()
 {
     m_server.close();
     if (m_lock >= 0) {
-        close(m_lock);
+        close(std::exchange(m_lock, -1));
     }
 }
 

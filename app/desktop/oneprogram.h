@@ -25,6 +25,7 @@ enum class KnockAnswer {
     Changed,  ///< and has changed to the file
     Refused,  ///< it came to the front but keeps its file
     NoAnswer, ///< it hangs or has just ended
+    Leaving,  ///< it is ending: its place is free in a moment
 };
 
 /// Sees that one person runs one program, so that one bench is never kept twice. The first holds a lock
@@ -43,6 +44,9 @@ public:
     /// Becomes the first program. Busy: another is. Unwritable: the folder allows neither; it is for the
     /// caller to say so and go on.
     Outcome claim();
+
+    /// Gives the place up: the next start is the first.
+    void leave();
 
     /// Who answers a knock. Until it is set every knock is refused.
     void setDoor(std::function<KnockAnswer(const Knock&)> door) { m_door = std::move(door); }

@@ -137,6 +137,11 @@ void ActView::collectHits()
             if (!part.clip.isEmpty()) {
                 placed.rect &= part.clip;
             }
+            if (const QString why = m_gate.curbOf(placed); !why.isEmpty()) {
+                placed.act = nullptr;
+                placed.more = placed.more.isEmpty() ? why : placed.more + QStringLiteral(", ") + why;
+                placed.curbed = true;
+            }
             m_hits.push_back(std::move(placed));
         }
     }
@@ -310,6 +315,13 @@ void ActView::paintEvent(QPaintEvent* event)
             }
         }
         painter.restore();
+    }
+    for (const Hit& each : m_hits) {
+        if (each.curbed && each.isButton()) {
+            QColor veil = m_ground.isValid() ? m_ground : QColor(Qt::gray);
+            veil.setAlpha(170);
+            painter.fillRect(each.rect, veil);
+        }
     }
     if (m_flashInk.isValid() && !m_flashAround.isEmpty()) {
         painter.setPen(QPen(m_flashInk, m_flashPen));

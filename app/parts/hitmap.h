@@ -26,6 +26,7 @@ struct Hit {
     HitKind kind = HitKind::Other;
     std::function<void()> act; ///< empty: nothing happens
     bool chosen = false;
+    bool curbed = false; ///< would act but may not now: `more` says why
     bool isButton() const { return kind == HitKind::BenchAct || kind == HitKind::Other; }
     bool canAct() const { return static_cast<bool>(act); }
 };

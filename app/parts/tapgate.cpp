@@ -71,6 +71,18 @@ void TapGate::touched() { m_lastTouch = m_clock(); }
 
 qint64 TapGate::sinceLastTouch() const { return m_clock() - m_lastTouch; }
 
+void TapGate::curb(QString reason, std::function<bool(const QString& key)> stillDone)
+{
+    m_curb = std::move(reason);
+    m_stillDone = std::move(stillDone);
+}
+
+QString TapGate::curbOf(const Hit& hit) const
+{
+    const bool isCurbed = !m_curb.isEmpty() && hit.canAct() && !(m_stillDone && m_stillDone(hit.key));
+    return isCurbed ? m_curb : QString();
+}
+
 void TapGate::lockFor(qint64 milliseconds) { m_lockedUntil = m_clock() + milliseconds; }
 
 qint64 TapGate::lockedFor() const { return std::max<qint64>(0, m_lockedUntil - m_clock()); }

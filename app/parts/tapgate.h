@@ -30,12 +30,19 @@ public:
     void touched();
     qint64 sinceLastTouch() const;
 
+    /// From now on nothing may be tapped but what `stillDone` lets through; `reason` is read out with the rest.
+    void curb(QString reason, std::function<bool(const QString& key)> stillDone);
+    /// Why this spot may not be tapped now; empty: it may.
+    QString curbOf(const Hit& hit) const;
+
     void lockFor(qint64 milliseconds); ///< "wipe the glass"
     qint64 lockedFor() const;          ///< 0: not locked
     qint64 now() const { return m_clock(); }
 
 private:
     MilliClock m_clock;
+    QString m_curb;
+    std::function<bool(const QString&)> m_stillDone;
     std::map<std::pair<const void*, QString>, qint64> m_changed;
     QString m_lastKey;
     qint64 m_lastFired = -1'000'000;

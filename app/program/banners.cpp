@@ -38,17 +38,98 @@ QString troubleWords(const Fault& fault)
     case FaultKind::ReadOnly:
         return sayBanner("The bench file cannot be written: nothing new is stored. Alerts go on.");
     case FaultKind::NotFound:
-        return sayBanner("The bench file was moved or removed: nothing more is written to it. Put it back, or save it "
-                         "elsewhere.");
+        return sayBanner("The bench file was moved or removed: what you tell is kept here. Put it back, or save it "
+                         "elsewhere. Alerts go on.");
     default:
         return sayBanner("Storing does not work at present: what you tell is kept here and tried again. Alerts go on.");
     }
 }
 
+QString standingWords(store::Standing standing)
+{
+    switch (standing) {
+    case store::Standing::ReadOnlyFile:
+    case store::Standing::ReadOnlyAsAsked:
+        return sayBanner("This bench can only be read: its file, folder or disk takes no writing. Alerts go on. Make "
+                         "it writable and start again, or save it elsewhere.");
+    case store::Standing::OnNetwork:
+        return sayBanner("This bench lies on another machine and is only read: two could write at once. Alerts go on. "
+                         "Save it on this machine to work on it.");
+    default:
+        return {};
+    }
+}
+
+QString noWritingWords() { return sayBanner("not now: the bench file can only be read"); }
+
+QString refusedWords()
+{
+    return sayBanner("Something you told could not be stored as it was told. Look it up in the log and tell it again.");
+}
+
+QString backupFailedWords(const Fault& fault)
+{
+    switch (fault.kind) {
+    case FaultKind::DiskFull:
+        return sayBanner("No backup could be made: the disk is full. Make room; it is tried again after the next "
+                         "change.");
+    case FaultKind::Damaged:
+        return sayBanner("No backup was made: the bench file is not as it was written.");
+    default:
+        return sayBanner(
+            "No backup could be made. See that the folder “backups” beside the bench file can be written.");
+    }
+}
+
+QString moveFailedWords(const Fault& fault)
+{
+    switch (fault.kind) {
+    case FaultKind::DiskFull:
+        return sayBanner("The disk there is full. Choose another place.");
+    case FaultKind::Conflict:
+        return sayBanner("Something stands there already. Choose another name.");
+    case FaultKind::Unwritable:
+    case FaultKind::ReadOnly:
+    case FaultKind::NotFound:
+        return sayBanner("That folder is not there or cannot be written. Choose another place.");
+    case FaultKind::Damaged:
+        return sayBanner("The bench could not be read to its end. Go back to a backup, in Settings.");
+    default:
+        return sayBanner("It could not be saved there. Choose another place, or try again.");
+    }
+}
+
+QString restoredWords(const store::Restored& restored)
+{
+    const QString kept = QString::fromStdString(restored.keptAside.filename().native());
+    QString words = kept.isEmpty() ? sayBanner("The bench goes on from the backup.")
+                                   : sayBanner("The bench goes on from the backup. The file that stood here is kept "
+                                               "as %1.")
+                                         .arg(kept);
+    if (!restored.missingPictures.empty()) {
+        words += QLatin1Char(' ') + sayBanner("%1 pictures are gone.").arg(restored.missingPictures.size());
+    }
+    return words;
+}
+
+QString notRestoredWords(const Fault& fault)
+{
+    switch (fault.kind) {
+    case FaultKind::DiskFull:
+        return sayBanner("The backup was not put back: the disk is full. Everything is as it was.");
+    case FaultKind::Damaged:
+        return sayBanner("The backup was not put back: it is not as it was made. Everything is as it was; choose "
+                         "another.");
+    default:
+        return sayBanner("The backup was not put back. Everything is as it was.");
+    }
+}
+
 QString damageWords(int findings)
 {
-    return sayBanner("%n place(s) in the bench file are not as they were written. Nothing was changed: restore a good "
-                     "backup with “mendbench-desk restore BACKUP TO”.")
+    return sayBanner(
+               "%n place(s) in the bench file are not as they were written. Nothing was changed: go back to a good "
+               "backup; this file is then kept aside.")
         .replace(QLatin1String("%n"), QString::number(findings));
 }
 

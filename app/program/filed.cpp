@@ -1,6 +1,7 @@
 #include "app/program/filed.h"
 
 #include "app/program/banners.h"
+#include "app/program/refusedwindow.h"
 #include "core/record/piecenumber.h"
 #include "core/service/openhours.h"
 #include "core/service/revising.h"
@@ -104,9 +105,8 @@ void Filed::showSettings()
     if (const int key = m_settings.value(QStringLiteral("pedal/key")).toInt()) {
         shown.pedalKey = QKeySequence(key).toString(QKeySequence::NativeText);
     }
-    for (const store::Backup& backup : m_parts.upkeep.backups()) {
-        shown.backups.push_back({backup.made, QString::fromStdString(backup.file.filename().native())});
-    }
+    shown.backups = backupLines(m_parts.upkeep.backups());
+    shown.seen = m_seen;
     shown.backupFolder = QString::fromStdString(m_parts.upkeep.folder().native());
     shown.backupState = m_backupState;
     shown.at = now();
@@ -125,7 +125,7 @@ void Filed::takeIn(const record::NewPiece& told)
     const int year = QDateTime::fromMSecsSinceEpoch(now().time_since_epoch().count(), m_manner.zone).date().year();
     const auto number = std::make_shared<std::string>();
     m_parts.keeping.keepRulesOf({agreed});
-    m_parts.keeping.thread().write(
+    m_parts.keeping.write(
         [told, agreed, year, number](store::Store& store) { return takeInto(store, told, agreed, year, *number); },
         [this, agreed, number](const Outcome& outcome) {
             onMain(this, [this, agreed, number, outcome] {
@@ -179,7 +179,7 @@ void Filed::keepStudio(const service::Studio& studio)
 {
     m_studio = studio;
     const auto settings = service::settingsOf(studio);
-    m_parts.keeping.thread().write([settings](store::Store& store) -> Outcome {
+    m_parts.keeping.write([settings](store::Store& store) -> Outcome {
         for (const auto& [key, value] : settings) {
             if (const Outcome kept = store.setSetting(key, value); !kept) {
                 return kept;
@@ -217,7 +217,7 @@ void Filed::keepPerson(record::Person person)
         }
         person.id = PersonId(person.id.value() + 1);
     }
-    m_parts.keeping.thread().write([person](store::Store& store) -> Outcome {
+    m_parts.keeping.write([person](store::Store& store) -> Outcome {
         const auto kept = store.put(person);
         return kept ? Outcome(Done{}) : Outcome(kept.fault());
     });
@@ -232,7 +232,7 @@ void Filed::keepPlace(record::Place place)
         }
         place.id = PlaceId(place.id.value() + 1);
     }
-    m_parts.keeping.thread().write([place](store::Store& store) -> Outcome {
+    m_parts.keeping.write([place](store::Store& store) -> Outcome {
         const auto kept = store.put(place);
         return kept ? Outcome(Done{}) : Outcome(kept.fault());
     });
@@ -269,7 +269,9 @@ void Filed::connectStudio()
     connect(&space, &SettingsSpace::lookWished, this, &Filed::wishLook);
     connect(&space, &SettingsSpace::pedalKeyChosen, this, [this](int key) {
         m_settings.setValue(QStringLiteral("pedal/key"), key);
-        m_parts.window.bench().pedal().setKey(key);
+        if (m_parts.keeping.isWritable()) {
+            m_parts.window.bench().pedal().setKey(key);
+        }
         showSettings();
     });
 }
@@ -310,12 +312,22 @@ void Filed::connectBackup()
         m_parts.upkeep.backUpNow();
         showSettings();
     });
+    connect(&m_parts.spaces.settings(), &SettingsSpace::backupPicked, this, [this](const QString& file) {
+        m_seen.reset();
+        m_parts.upkeep.lookThrough(m_parts.upkeep.folder() / file.toStdString());
+    });
+    connect(&m_parts.upkeep, &Upkeep::looked, this, [this](const BackupLooked& looked) {
+        m_seen = backupSeen(looked);
+        showSettings();
+    });
+    connect(&m_parts.spaces.settings(), &SettingsSpace::goingBackWanted, this,
+            [this](const QString& file) { Q_EMIT goingBackWanted(m_parts.upkeep.folder() / file.toStdString()); });
     connect(&m_parts.upkeep, &Upkeep::backedUp, this, [this] {
         m_backupState.clear();
         m_parts.spaces.show();
     });
     connect(&m_parts.upkeep, &Upkeep::backupFailed, this, [this](const Fault& fault) {
-        m_backupState = troubleWords(fault);
+        m_backupState = backupFailedWords(fault);
         m_parts.spaces.show();
     });
 }

@@ -32,6 +32,8 @@ public:
 
 Q_SIGNALS:
     void levelChosen(int percent);
+    /// The bench is to go on from that backup.
+    void goingBackWanted(const std::filesystem::path& backup);
 
 private:
     void connectPiecesAndRules();
@@ -55,6 +57,7 @@ private:
     LookWishes m_look;
     SoundSettings m_sound;
     QString m_backupState;
+    std::optional<BackupSeen> m_seen;
 };
 
 /// The look that was wished on this machine last.

@@ -6,19 +6,28 @@
 #include "core/service/wording.h"
 
 #include <QCoreApplication>
+#include <QSettings>
 #include <sys/stat.h>
 
 namespace mend::app {
 
 namespace {
 
+QSettings ownSettings()
+{
+    return {QString::fromStdString((service::configFolder() / "window.ini").native()), QSettings::IniFormat};
+}
+
+QString ownFileKey() { return QStringLiteral("file/own"); }
+
+bool isRemembered() { return ownSettings().contains(ownFileKey()); }
+
 QString sayOpening(const char* words) { return QCoreApplication::translate("Opening", words); }
 
 Result<std::filesystem::path> fileFor(const ProgramOptions& options, const service::RuleShelf& shelf)
 {
     if (!options.demo) {
-        return options.file.isEmpty() ? service::benchFolder() / "bench.mendbench"
-                                      : std::filesystem::path(options.file.toStdString());
+        return options.file.isEmpty() ? ownFile() : std::filesystem::path(options.file.toStdString());
     }
     const std::filesystem::path file = service::demoFile();
     const Outcome made = service::prepareDemo(file, shelf.book(), service::SystemClock().now(),
@@ -40,7 +49,19 @@ ino_t inodeOf(const std::filesystem::path& file)
 }
 } // namespace
 
-Result<Opened> openFor(const ProgramOptions& options)
+std::filesystem::path ownFile()
+{
+    const QString remembered = ownSettings().value(ownFileKey()).toString();
+    return remembered.isEmpty() ? service::benchFolder() / "bench.mendbench"
+                                : std::filesystem::path(remembered.toStdString());
+}
+
+void rememberOwnFile(const std::filesystem::path& file)
+{
+    ownSettings().setValue(ownFileKey(), QString::fromStdString(file.native()));
+}
+
+Result<Opened> openFor(const ProgramOptions& options, std::filesystem::path* looked)
 {
     Opened opened;
     opened.shelf = std::make_unique<service::RuleShelf>(service::RuleShelf::usualFolders());
@@ -53,14 +74,20 @@ Result<Opened> openFor(const ProgramOptions& options)
         return file.fault();
     }
     opened.file = file.takeValue();
+    if (looked) {
+        *looked = opened.file;
+    }
     opened.isNew = options.demo && inodeOf(opened.file) != before;
-    if (options.file.isEmpty()) {
+    if (options.file.isEmpty() && (options.demo || !isRemembered())) {
         std::error_code unmade; // where the folder cannot be made, opening the file says so
         std::filesystem::create_directories(opened.file.parent_path(), unmade);
     }
     store::OpenOptions how;
-    how.mode = store::OpenMode::CreateIfMissing;
-    how.ownFolder = options.file.isEmpty();
+    // A bench that was saved elsewhere is looked for there: an empty one in its place would hide that it is gone.
+    const bool mayBeNew = !options.file.isEmpty() || options.demo || !isRemembered();
+    how.mode = mayBeNew ? store::OpenMode::CreateIfMissing : store::OpenMode::ReadWrite;
+    how.ownFolder = options.file.isEmpty() && mayBeNew;
+    how.takeOverLock = options.takeOver;
     auto store = store::Store::open(opened.file, how);
     if (!store) {
         return store.fault();
@@ -90,11 +117,12 @@ QString openingWords(const Fault& fault)
                           "Install the newer version to open it.")
             .arg(detail);
     case FaultKind::Damaged:
-        return sayOpening("This bench file is damaged (%1). It was left as it is. Restore the newest good backup with "
-                          "“mendbench-desk restore BACKUP TO”; nothing is overwritten.")
+        return sayOpening(
+                   "This bench file is damaged (%1). It was left as it is. Go back to the newest good backup, here "
+                   "or with “mendbench-desk restore BACKUP TO”; nothing is overwritten.")
             .arg(detail);
     case FaultKind::Locked:
-        return sayOpening("This bench is open already (%1).").arg(detail);
+        return sayOpening("This bench is open already (%1). Close it there first.").arg(detail);
     case FaultKind::Busy:
         return sayOpening("Another program is using the bench file. Close it and try again.");
     case FaultKind::Unwritable:

@@ -22,7 +22,12 @@ struct Opened {
 /// The file that the options ask for: a path, the demo (made where it has to be), or the
 /// person's own in their data folder. Faults are those of Store::open, and NotFound where the
 /// program's own rule files are missing.
-Result<Opened> openFor(const ProgramOptions& options);
+/// `looked`, where given, gets the file even where it could not be opened.
+Result<Opened> openFor(const ProgramOptions& options, std::filesystem::path* looked = nullptr);
+
+/// The person's own bench file: in their data folder, or where they saved it since.
+std::filesystem::path ownFile();
+void rememberOwnFile(const std::filesystem::path& file);
 
 /// Says a fault of opening to a person, with what to do about it.
 QString openingWords(const Fault& fault);

@@ -24,11 +24,15 @@ ReadOptions readOptions(const QStringList& arguments)
                                    sayOption("FACTOR"));
     const QCommandLineOption size(QStringLiteral("size"), sayOption("Size of the window, such as 1280x800."),
                                   sayOption("SIZE"));
+    const QCommandLineOption because(
+        QStringLiteral("because"),
+        sayOption("Why a bench that is open with something running out may be left for this file."),
+        sayOption("WORDS"));
     const QCommandLineOption measure(QStringLiteral("measure-start"),
                                      sayOption("End once the Bench is painted and say how long that took."));
     QCommandLineOption sayActs(QStringLiteral("say-acts"), sayOption("Tell what can be tapped where, for trials."));
     sayActs.setFlags(QCommandLineOption::HiddenFromHelp); // of no use at a bench
-    parser.addOptions({help, demo, fresh, picture, print, theme, scale, size, measure, sayActs});
+    parser.addOptions({help, demo, fresh, picture, print, theme, scale, size, because, measure, sayActs});
     parser.addPositionalArgument(QStringLiteral("file"), sayOption("The bench file to open."), sayOption("[FILE]"));
 
     ReadOptions read;
@@ -48,6 +52,7 @@ ReadOptions readOptions(const QStringList& arguments)
     options.print = parser.isSet(print);
     options.theme = parser.value(theme);
     options.size = parser.value(size);
+    options.because = parser.value(because);
     options.measureStart = parser.isSet(measure);
     options.sayActs = parser.isSet(sayActs);
     if (parser.isSet(scale)) {

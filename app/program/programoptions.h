@@ -17,7 +17,13 @@ struct ProgramOptions {
     double scale = 0;          ///< 0: as set
     QString size;              ///< "1280x800"; empty: as the screen allows
     bool sayActs = false;      ///< tell on standard output what can be tapped where (see SayActs)
+    QString because;           ///< why an open window may be left for another file
+    QString said;              ///< stands as a notice once the bench is open
+    bool takeOver = false;     ///< a person said that the machine which held the file is gone
     bool measureStart = false; ///< end once the Bench is painted and say how long it took
+
+    /// Whether a person is to work with it, and so whether there may be one only.
+    bool hasWindow() const { return picture.isEmpty() && !print; }
 };
 
 /// What to do instead of starting: print this and end with that code.

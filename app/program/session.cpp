@@ -1,15 +1,20 @@
 #include "app/program/session.h"
 
 #include "app/program/alarm.h"
-#include "app/program/banners.h"
 #include "app/program/benchlink.h"
+#include "app/program/curb.h"
+#include "app/program/endsignal.h"
 #include "app/program/filed.h"
 #include "app/program/firstpaint.h"
-#include "app/program/keeping.h"
+#include "app/program/frontdoor.h"
+#include "app/program/notices.h"
 #include "app/program/opening.h"
+#include "app/program/refusedwindow.h"
+#include "app/program/saveelsewhere.h"
 #include "app/program/sayacts.h"
 #include "app/program/textboard.h"
 #include "core/service/datafolder.h"
+#include "core/service/demobench.h"
 #include "core/service/systemclock.h"
 
 #include <QApplication>
@@ -41,6 +46,12 @@ LookSettings lookOf(const ProgramOptions& options, const QSettings& settings)
     return look;
 }
 
+std::optional<Instant> lastTold(const std::vector<bench::Event>& events)
+{
+    const auto last = std::ranges::max_element(events, {}, &bench::Event::recorded);
+    return last == events.end() ? std::nullopt : std::optional(last->recorded);
+}
+
 QSize sizeOf(const ProgramOptions& options)
 {
     const QStringList sides = options.size.split(QLatin1Char('x'));
@@ -54,8 +65,9 @@ QSize sizeOf(const ProgramOptions& options)
 /// Everything that lives as long as one bench is open, in the order in which it is built.
 class Session {
 public:
-    Session(Opened opened, const ProgramOptions& options)
-        : m_options(options), m_shelf(std::move(opened.shelf)), m_storedRules(opened.bench.storedRevisions),
+    Session(Opened opened, const ProgramOptions& options, bool isOwn)
+        : m_options(options), m_isOwn(isOwn), m_file(opened.file), m_shelf(std::move(opened.shelf)),
+          m_storedRules(opened.bench.storedRevisions),
           m_keeping(std::move(opened.store), [this](const auto& events) { return rulesFor(events); }),
           m_bench(m_clock, opened.bench.book, std::move(opened.bench.record),
                   [this](const auto& events) { m_keeping.keep(events); }),
@@ -65,14 +77,20 @@ public:
           m_alarm({m_alerts, m_bench, m_player, m_notifier, m_awake}),
           m_link({m_bench, m_alerts, m_heart, m_clock}, m_window, mannerOf(opened.bench.studio)),
           m_settings(QString::fromStdString((service::configFolder() / "window.ini").native()), QSettings::IniFormat),
-          m_upkeep(m_keeping, m_clock, opened.file), m_spaces({m_bench, m_alerts, m_clock}, m_window, m_gate, m_manner),
+          m_upkeep(m_keeping, m_clock, {opened.file, m_keeping.isWritable(), lastTold(m_bench.events())}),
+          m_door(opened.file), m_spaces({m_bench, m_alerts, m_clock}, m_window, m_gate, m_manner),
           m_filed({m_bench, *m_shelf, m_keeping, m_upkeep, m_player, m_window, m_link, m_spaces, m_clock},
-                  opened.bench.studio, m_manner, m_settings)
+                  opened.bench.studio, m_manner, m_settings),
+          m_notices({m_keeping, m_upkeep, m_heart}, m_window, m_manner)
     {
+        if (!m_keeping.isWritable()) {
+            m_gate.curb(noWritingWords(), [](const QString& key) { return onlyLooks(key); });
+        }
         m_window.setLookSettings(lookOf(options, m_settings));
         m_window.resize(sizeOf(options));
         m_window.setWindowTitle(QStringLiteral("Mendbench"));
         connectStore();
+        connectDoor();
         connectSound();
         if (opened.isNew) {
             std::error_code neverRan;
@@ -80,24 +98,30 @@ public:
         }
     }
 
-    int run(QApplication& program)
+    SessionEnd run(QApplication& program)
     {
         m_heart.begin();
         m_link.show();
+        if (!m_options.said.isEmpty()) {
+            m_notices.set(QStringLiteral("said"), m_options.said, QObject::tr("Understood"));
+        }
         if (m_options.print) {
             std::fputs(boardText(m_bench, m_alerts, m_manner).toUtf8().constData(), stdout);
         }
         if (!m_options.picture.isEmpty() || m_options.print) {
-            return endAfterPicture();
+            return {endAfterPicture(), {}};
         }
         const auto first = m_options.measureStart ? std::make_unique<FirstPaint>() : nullptr;
         m_window.show();
         m_window.bench().setFocus();
         QTimer::singleShot(2000, &m_upkeep, &Upkeep::begin); // checks never delay the first paint
         const auto told = m_options.sayActs ? std::make_unique<SayActs>(m_window) : nullptr;
-        const int code = program.exec();
-        return m_keeping.thread().waitUntilStored(std::chrono::seconds(5)) ? code : 1;
+        const EndSignal asked;
+        QObject::connect(&asked, &EndSignal::came, &m_window, &QWidget::close);
+        return putAway(program.exec());
     }
+
+    desktop::KnockAnswer answer(const desktop::Knock& knock) { return m_door.answer(knock); }
 
 private:
     static std::filesystem::path lastSeenOf(const std::filesystem::path& file)
@@ -122,34 +146,100 @@ private:
         return revisions;
     }
 
+    /// The window is gone; what was told is seen into the file and into a backup.
+    SessionEnd putAway(int code)
+    {
+        m_window.hide();
+        if (!m_next) {
+            m_door.leave();
+        }
+        const bool stored = m_keeping.thread().waitUntilStored(std::chrono::seconds(5));
+        if (!m_next && stored && !m_options.measureStart) {
+            m_upkeep.finish(std::chrono::minutes(1));
+        }
+        return {stored ? code : 1, m_next};
+    }
+
+    /// Goes over to another file, but never while something told would be lost by it.
+    void goOver(Next next)
+    {
+        if (!m_keeping.thread().waitUntilStored(std::chrono::seconds(2))) {
+            m_notices.set(QStringLiteral("waits"),
+                          QObject::tr("Not now: something you told is not stored yet. Save this bench first."),
+                          QObject::tr("Understood"));
+            return;
+        }
+        m_next = std::move(next);
+        m_window.close();
+    }
+
     void connectStore()
     {
         QObject::connect(&m_keeping, &Keeping::stored, &m_bench, &service::BenchService::stored);
-        QObject::connect(&m_keeping, &Keeping::troubled, &m_window, [this](const Fault& fault) {
-            m_banners.set(QStringLiteral("store"), troubleWords(fault));
-            m_window.setBanners(m_banners.all());
-        });
-        QObject::connect(&m_keeping, &Keeping::worksAgain, &m_window, [this] {
-            m_banners.clear(QStringLiteral("store"));
-            m_window.setBanners(m_banners.all());
-        });
         QObject::connect(&m_heart, &service::Heartbeat::sleptThrough, &m_spaces, &SpacesLink::nobodyLooked);
-        QObject::connect(&m_upkeep, &Upkeep::damaged, &m_window, [this](int findings) {
-            m_banners.set(QStringLiteral("damage"), damageWords(findings));
-            m_window.setBanners(m_banners.all());
+        QObject::connect(&m_heart, &service::Heartbeat::ticked, &m_upkeep, &Upkeep::look);
+        QObject::connect(&m_filed, &Filed::goingBackWanted, &m_window, [this](const std::filesystem::path& backup) {
+            goOver({m_file, backup, false, {}});
         });
-        QObject::connect(&m_heart, &service::Heartbeat::clockBehind, &m_window, [this](Instant last, Instant now) {
-            m_banners.set(QStringLiteral("behind"), clockBehindWords(last, now, m_manner), QObject::tr("Understood"));
-            m_window.setBanners(m_banners.all());
+        QObject::connect(&m_notices, &Notices::backupsWanted, &m_window, [this] {
+            m_window.showSpace(QStringLiteral("settings"));
+            m_spaces.settings().openSettings(SettingsPage::Backup);
         });
-        QObject::connect(&m_heart, &service::Heartbeat::clockStepped, &m_window, [this](Span amount) {
-            m_banners.set(QStringLiteral("clock"), clockStepWords(amount), QObject::tr("Understood"));
-            m_window.setBanners(m_banners.all());
+        QObject::connect(&m_notices, &Notices::saveElsewhereWanted, &m_window, [this] { askWhere(); });
+        QObject::connect(&m_keeping, &Keeping::moved, &m_window, [this] {
+            if (m_isOwn) {
+                rememberOwnFile(m_movingTo);
+            }
+            goOver({m_movingTo,
+                    {},
+                    false,
+                    QObject::tr("The bench goes on in %1.").arg(QString::fromStdString(m_movingTo.native()))});
         });
-        QObject::connect(&m_window, &MainWindow::bannerActed, &m_window, [this](const QString& key) {
-            m_banners.clear(key);
-            m_window.setBanners(m_banners.all());
+        QObject::connect(&m_keeping, &Keeping::moveFailed, &m_window,
+                         [this](const Fault& fault) { m_saveElsewhere->showRefused(moveFailedWords(fault)); });
+    }
+
+    void askWhere()
+    {
+        const QString key = QStringLiteral("saveas");
+        if (!m_saveElsewhere) { // seldom wanted: not made before
+            m_saveElsewhere = new SaveElsewhere(m_gate);
+            m_window.addSpace(key, {}, m_saveElsewhere);
+            QObject::connect(m_saveElsewhere, &SaveElsewhere::left, &m_window,
+                             [this] { m_window.showSpace(QStringLiteral("bench")); });
+            QObject::connect(m_saveElsewhere, &SaveElsewhere::placeTold, &m_window, [this](const QString& path) {
+                m_movingTo = path.toStdString();
+                m_keeping.moveTo(m_movingTo);
+            });
+            QObject::connect(&m_window, &MainWindow::lookChanged, m_saveElsewhere,
+                             [this] { m_saveElsewhere->setLook(m_window.look()); });
+            m_saveElsewhere->setLook(m_window.look());
+        }
+        m_saveElsewhere->ask(SaveElsewhere::freeName(service::benchFolder(), m_file));
+        m_window.showSpace(key);
+    }
+
+    void connectDoor()
+    {
+        m_door.setBusy([this] {
+            return std::ranges::any_of(m_bench.board().cards, [](const bench::Card& card) {
+                return card.counts == bench::CountKind::StartBy || card.counts == bench::CountKind::Counted;
+            });
         });
+        QObject::connect(&m_door, &FrontDoor::raiseWanted, &m_window,
+                         [this](const QString& token) { bringToFront(m_window, token); });
+        QObject::connect(&m_door, &FrontDoor::keptFile, &m_window, [this](const QString& wanted) {
+            m_notices.set(
+                QStringLiteral("knock"),
+                QObject::tr("%1 was asked for. Something here is running out, so this bench stays open.").arg(wanted),
+                QObject::tr("Understood"));
+        });
+        QObject::connect(
+            &m_door, &FrontDoor::fileWanted, &m_window,
+            [this](const QString& file) {
+                goOver({std::filesystem::path(file.toStdString()), {}, false, {}});
+            },
+            Qt::QueuedConnection); // its answer goes first
     }
 
     void connectSound()
@@ -158,18 +248,17 @@ private:
         setLevel(m_settings.value(QStringLiteral("sound/level"), 70).toInt());
         QObject::connect(&m_filed, &Filed::levelChosen, &m_alarm, setLevel);
         m_player.useDevice(m_settings.value(QStringLiteral("sound/device")).toString());
-        if (const int key = m_settings.value(QStringLiteral("pedal/key")).toInt()) {
+        if (const int key = m_settings.value(QStringLiteral("pedal/key")).toInt(); key && m_keeping.isWritable()) {
             m_window.bench().pedal().setKey(key);
         }
         m_player.listDevices();
         QObject::connect(&m_alarm, &Alarm::soundWorks, &m_link, [this](bool works) {
             m_link.setSoundWorks(works);
             if (works) {
-                m_banners.clear(QStringLiteral("sound"));
+                m_notices.clear(QStringLiteral("sound"));
             } else {
-                m_banners.set(QStringLiteral("sound"), QObject::tr("No sound on this device: watch the screen."));
+                m_notices.set(QStringLiteral("sound"), QObject::tr("No sound on this device: watch the screen."));
             }
-            m_window.setBanners(m_banners.all());
         });
         QObject::connect(&m_window.bench().pedal(), &Pedal::shortPress, &m_alarm,
                          [this] { m_alarm.soundPedal(false); });
@@ -191,11 +280,14 @@ private:
     }
 
     ProgramOptions m_options;
+    bool m_isOwn; ///< the person's own file, which a plain start opens
+    std::filesystem::path m_file;
+    std::filesystem::path m_movingTo;
+    std::optional<Next> m_next;
     service::SystemClock m_clock;
     std::unique_ptr<service::RuleShelf> m_shelf;
     std::set<std::string> m_storedRules;
     service::Manner m_manner;
-    Banners m_banners;
     Keeping m_keeping;
     service::BenchService m_bench;
     service::AlertService m_alerts;
@@ -209,22 +301,101 @@ private:
     BenchLink m_link;
     QSettings m_settings;
     Upkeep m_upkeep;
+    FrontDoor m_door;
     SpacesLink m_spaces;
     Filed m_filed;
+    Notices m_notices;
+    SaveElsewhere* m_saveElsewhere = nullptr; ///< the window's
 };
 
 } // namespace
 
-int runSession(QApplication& program, const ProgramOptions& options)
+namespace {
+
+/// The bench was not opened: a window says so and may have a way on.
+SessionEnd refuse(const Fault& fault, const std::filesystem::path& file, const ProgramOptions& options,
+                  desktop::OneProgram& one)
 {
-    Result<Opened> opened = openFor(options);
-    if (!opened) {
-        const QString words = openingWords(opened.fault());
-        std::fprintf(stderr, "%s\n", qPrintable(words));
-        return opened.fault().kind == FaultKind::Locked ? 0 : 2;
+    std::fprintf(stderr, "%s\n", qPrintable(openingWords(fault)));
+    if (!options.hasWindow()) {
+        return {fault.kind == FaultKind::Locked ? 0 : 2, {}};
     }
-    Session session(opened.takeValue(), options);
-    return session.run(program);
+    parts::TapGate gate;
+    const service::Manner manner{QTimeZone::systemTimeZone(), QLocale(), false};
+    RefusedWindow window(gate, file, fault, service::SystemClock().now().utc, manner);
+    const QSettings settings(QString::fromStdString((service::configFolder() / "window.ini").native()),
+                             QSettings::IniFormat);
+    const LookSettings look = lookOf(options, settings);
+    window.resize(sizeOf(options));
+    window.show();
+    window.setLook(parts::lookOf(look.theme, parts::Measure::ofScreen(window.screen(), look.scale)));
+    one.setDoor([&window](const desktop::Knock& knock) {
+        bringToFront(window, knock.activationToken);
+        return desktop::KnockAnswer::Raised;
+    });
+    const auto told = options.sayActs ? std::make_unique<SayActs>(window) : nullptr;
+    QApplication::exec();
+    return {2, window.next()};
+}
+
+/// What has to be done before the next bench is opened.
+ProgramOptions optionsFor(const Next& next, ProgramOptions options)
+{
+    options.file = QString::fromStdString(next.file.native());
+    options.demo = options.fresh = false;
+    options.takeOver = next.takeOver;
+    options.said = next.said;
+    if (next.backup) {
+        const auto restored = store::Backups(Upkeep::folderFor(next.file))
+                                  .restore(*next.backup, next.file, service::SystemClock().now().utc);
+        options.said = restored ? restoredWords(restored.value()) : notRestoredWords(restored.fault());
+    }
+    return options;
+}
+
+desktop::Knock knockOf(const ProgramOptions& options)
+{
+    desktop::Knock knock;
+    if (options.demo) {
+        knock.file = QString::fromStdString(service::demoFile().native());
+    } else if (!options.file.isEmpty()) {
+        knock.file = QString::fromStdString(store::trueName(options.file.toStdString()).native());
+    }
+    knock.reason = options.because;
+    knock.activationToken = qEnvironmentVariable("XDG_ACTIVATION_TOKEN");
+    return knock;
+}
+
+} // namespace
+
+int runSession(QApplication& program, ProgramOptions options)
+{
+    const QString folder = desktop::OneProgram::runtimeFolder();
+    desktop::OneProgram one(folder);
+    if (options.hasWindow()) {
+        if (const auto second = enter(one, folder, knockOf(options))) {
+            std::fprintf(second->code == 0 ? stdout : stderr, "%s\n", qPrintable(second->words));
+            return second->code;
+        }
+    }
+    const bool isOwn = options.file.isEmpty() && !options.demo;
+    for (;;) {
+        std::filesystem::path file;
+        Result<Opened> opened = openFor(options, &file);
+        SessionEnd end;
+        if (opened) {
+            Session session(opened.takeValue(), options, isOwn);
+            one.setDoor([&session](const desktop::Knock& knock) { return session.answer(knock); });
+            end = session.run(program);
+        } else {
+            end = refuse(opened.fault(), file, options, one);
+        }
+        one.setDoor([](const desktop::Knock&) { return desktop::KnockAnswer::Leaving; });
+        if (!end.next) {
+            return end.code;
+        }
+        options = optionsFor(*end.next, options);
+    }
 }
 
 } // namespace mend::app

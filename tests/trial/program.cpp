@@ -1,6 +1,8 @@
 #include "tests/trial/program.h"
 
+#include <QDir>
 #include <QDirIterator>
+#include <QElapsedTimer>
 #include <QProcessEnvironment>
 #include <QTest>
 #include <QUrl>
@@ -36,6 +38,10 @@ QProcessEnvironment Program::environment() const
         const QString name = QStringLiteral("XDG_%1_HOME").arg(QLatin1String(kind));
         environment.insert(name, m_home.filePath(QLatin1String(kind).toString().toLower()));
     }
+    const QString runtime = m_home.filePath(QStringLiteral("run"));
+    QDir().mkpath(runtime);
+    QFile::setPermissions(runtime, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+    environment.insert(QStringLiteral("XDG_RUNTIME_DIR"), runtime);
     environment.insert(QStringLiteral("DISPLAY"), m_display);
     environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("xcb"));
     environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
@@ -88,6 +94,54 @@ std::optional<Spot> Program::spot(const QString& words, bool acts)
     const auto found = std::ranges::find_if(
         m_spots, [&](const Spot& each) { return each.acts == acts && each.name.startsWith(words); });
     return found == m_spots.end() ? std::nullopt : std::optional(*found);
+}
+
+std::optional<Spot> Program::waitForKey(const QString& begin, int milliseconds)
+{
+    std::optional<Spot> found;
+    static_cast<void>(QTest::qWaitFor(
+        [&] {
+            read();
+            const auto spot = std::ranges::find_if(
+                m_spots, [&](const Spot& each) { return each.acts && each.key.startsWith(begin); });
+            found = spot == m_spots.end() ? std::nullopt : std::optional(*spot);
+            return found || !isRunning();
+        },
+        milliseconds));
+    return found;
+}
+
+void Program::askToEnd()
+{
+    if (m_process) {
+        m_process->terminate(); // SIGTERM
+    }
+}
+
+bool Program::waitUntilEnded(int milliseconds, int* code)
+{
+    const bool ended = QTest::qWaitFor([&] { return !isRunning(); }, milliseconds);
+    if (ended && code && m_process) {
+        *code = m_process->exitStatus() == QProcess::NormalExit ? m_process->exitCode() : -1;
+    }
+    return ended;
+}
+
+Program::Ended Program::startAgain(const QStringList& arguments) const
+{
+    QProcess second;
+    second.setProcessEnvironment(environment());
+    second.setProcessChannelMode(QProcess::MergedChannels);
+    QElapsedTimer since;
+    since.start();
+    second.start(QStringLiteral(MEND_PROGRAM), arguments);
+    Ended ended;
+    if (second.waitForFinished(20'000) && second.exitStatus() == QProcess::NormalExit) {
+        ended.code = second.exitCode();
+    }
+    ended.milliseconds = since.elapsed();
+    ended.said = second.readAll();
+    return ended;
 }
 
 std::optional<Spot> Program::waitForSpot(const QString& words, int milliseconds, bool acts)

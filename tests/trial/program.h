@@ -29,10 +29,16 @@ public:
     void start(const QStringList& arguments);
     /// As a power cut would end it: nothing is flushed, nothing is said.
     void kill();
+    qint64 pid() const { return m_process ? m_process->processId() : 0; }
+    /// As the system does before it is shut down.
+    void askToEnd();
+    bool waitUntilEnded(int milliseconds, int* code = nullptr);
     bool isRunning() const { return m_process && m_process->state() != QProcess::NotRunning; }
 
     /// The spot whose name begins with these words; `acts` says whether it has to do something.
     std::optional<Spot> spot(const QString& words, bool acts = true);
+    /// The first spot that acts and whose key begins so.
+    std::optional<Spot> waitForKey(const QString& begin, int milliseconds);
     std::optional<Spot> waitForSpot(const QString& words, int milliseconds, bool acts = true);
     /// Whether such words are gone from the window in time.
     bool waitUntilGone(const QString& words, int milliseconds, bool acts = true);
@@ -41,6 +47,14 @@ public:
 
     /// The one bench file in its home; empty if there is none or more than one.
     QString file() const;
+    /// Starts the program once more beside this one.
+    struct Ended {
+        int code = -1;
+        QByteArray said;
+        qint64 milliseconds = 0;
+    };
+    Ended startAgain(const QStringList& arguments) const;
+    QString home(const QString& name) const { return m_home.filePath(name); }
     /// `mendbench-desk` with the same home; empty if it did not end with 0.
     QByteArray desk(const QStringList& arguments) const;
 

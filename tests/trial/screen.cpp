@@ -37,17 +37,23 @@ Screen::~Screen()
     }
 }
 
-bool Screen::click(QPoint at)
+QByteArray Screen::ask(const QStringList& arguments) const
 {
     QProcess hand;
     QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
     environment.insert(QStringLiteral("DISPLAY"), m_display);
     hand.setProcessEnvironment(environment);
-    hand.start(QStringLiteral("xdotool"),
-               {QStringLiteral("mousemove"), QString::number(at.x()), QString::number(at.y()),
-                QStringLiteral("mousedown"), QStringLiteral("1"), QStringLiteral("sleep"), QStringLiteral("0.05"),
-                QStringLiteral("mouseup"), QStringLiteral("1")});
-    return hand.waitForFinished(10'000) && hand.exitStatus() == QProcess::NormalExit && hand.exitCode() == 0;
+    hand.start(QStringLiteral("xdotool"), arguments);
+    const bool good = hand.waitForFinished(10'000) && hand.exitStatus() == QProcess::NormalExit && hand.exitCode() == 0;
+    return good ? hand.readAllStandardOutput() + '\n' : QByteArray();
+}
+
+bool Screen::click(QPoint at) const
+{
+    return !ask({QStringLiteral("mousemove"), QString::number(at.x()), QString::number(at.y()),
+                 QStringLiteral("mousedown"), QStringLiteral("1"), QStringLiteral("sleep"), QStringLiteral("0.05"),
+                 QStringLiteral("mouseup"), QStringLiteral("1")})
+                .isEmpty();
 }
 
 } // namespace mend::test

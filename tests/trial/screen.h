@@ -17,7 +17,9 @@ public:
     /// ":7"; empty if the server did not come.
     const QString& display() const { return m_display; }
     /// Moves the pointer there, presses and lets go, as the X server tells any mouse.
-    bool click(QPoint at);
+    bool click(QPoint at) const;
+    /// What xdotool answers; empty where it fails.
+    QByteArray ask(const QStringList& arguments) const;
 
 private:
     QProcess m_server;

@@ -1,0 +1,36 @@
+#include "app/program/curb.h"
+
+#include <QStringList>
+#include <algorithm>
+
+namespace mend::app {
+
+bool onlyLooks(const QString& key)
+{
+    // What leads on, what only this machine remembers, and what has to be possible just then.
+    static const QStringList whole{
+        QStringLiteral("rail"),        QStringLiteral("panel/close"),    QStringLiteral("page/back"),
+        QStringLiteral("sound"),       QStringLiteral("person"),         QStringLiteral("person/hide"),
+        QStringLiteral("more/why"),    QStringLiteral("person/wipe"),    QStringLiteral("log/earlier"),
+        QStringLiteral("log/later"),   QStringLiteral("log/leave"),      QStringLiteral("figure/leave"),
+        QStringLiteral("away/bench"),  QStringLiteral("addpiece/bench"), QStringLiteral("backup/now"),
+        QStringLiteral("backup/leave")};
+    static const QStringList begins{QStringLiteral("rail/"),        QStringLiteral("banner/"),
+                                    QStringLiteral("step/"),        QStringLiteral("strip/"),
+                                    QStringLiteral("sound/"),       QStringLiteral("settings/"),
+                                    QStringLiteral("saveas/"),      QStringLiteral("look/"),
+                                    QStringLiteral("screen/"),      QStringLiteral("hands/"),
+                                    QStringLiteral("log/fact/"),    QStringLiteral("rules/"),
+                                    QStringLiteral("rule/"),        QStringLiteral("procedure/stage/"),
+                                    QStringLiteral("backup/bench-")};
+    static const QStringList writes{QStringLiteral("rules/keep"), QStringLiteral("rules/adopt")};
+    if (writes.contains(key)) {
+        return false;
+    }
+    const bool ofAPiece = key.startsWith(QLatin1String("piece/")) &&
+                          (key.endsWith(QLatin1String("/why")) || key.endsWith(QLatin1String("/more")));
+    return ofAPiece || whole.contains(key) ||
+           std::ranges::any_of(begins, [&](const QString& begin) { return key.startsWith(begin); });
+}
+
+} // namespace mend::app
