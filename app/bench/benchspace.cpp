@@ -316,9 +316,10 @@ void BenchSpace::step(int cards)
     }
 }
 
-void BenchSpace::askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes)
+void BenchSpace::askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes,
+                             std::optional<Instant> told)
 {
-    m_panel->askWhichMix(piece, act, mixes);
+    m_panel->askWhichMix(piece, act, mixes, told);
 }
 
 } // namespace mend::app

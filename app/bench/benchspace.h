@@ -36,7 +36,9 @@ public:
     /// No touch is taken for 20 s.
     void wipeGlass();
     /// Asks which living mix was used, where there is not exactly one.
-    void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes);
+    /// `told`: when it happened, where that was told already.
+    void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes,
+                     std::optional<Instant> told);
 
     /// Everything that is told here comes out of this.
     Told& told() { return m_told; }

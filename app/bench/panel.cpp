@@ -132,9 +132,10 @@ void Panel::openMix(MixId mix)
     open([this, mix] { return mixPage(mix); });
 }
 
-void Panel::askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes)
+void Panel::askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes,
+                        std::optional<Instant> told)
 {
-    open([this, piece, act, mixes] {
+    open([this, piece, act, mixes, told] {
         PanelPage page;
         page.title = titleFor(piece, tr("from which mix?"));
         for (const auto& mix : m_picture.board.mixes) {
@@ -144,13 +145,15 @@ void Panel::askWhichMix(PieceId piece, const bench::CardAct& act, const std::vec
             page.choices.push_back(
                 {QStringLiteral("whichmix/%1").arg(mix.mix.value()), service::text(mix.materialName),
                  tr("mixed %1").arg(service::agoWords(m_picture.now - mix.mixedAt)),
-                 closing([this, piece, act, id = mix.mix] { Q_EMIT m_told.actedWithMix(piece, act, id); }), true});
+                 closing([this, piece, act, told, id = mix.mix] { Q_EMIT m_told.actedWithMix(piece, act, id, told); }),
+                 true});
         }
-        page.choices.push_back({QStringLiteral("whichmix/none"),
-                                tr("None of these"),
-                                {},
-                                closing([this, piece, act] { Q_EMIT m_told.actedWithMix(piece, act, MixId()); }),
-                                false});
+        page.choices.push_back(
+            {QStringLiteral("whichmix/none"),
+             tr("None of these"),
+             {},
+             closing([this, piece, act, told] { Q_EMIT m_told.actedWithMix(piece, act, MixId(), told); }),
+             false});
         return page;
     });
 }

@@ -33,7 +33,8 @@ public:
     void openPeople();
     void openSound();
     void openStanding();
-    void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes);
+    void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes,
+                     std::optional<Instant> told);
     void close();
     /// The picture or the look changed.
     void refresh();

@@ -318,9 +318,11 @@ PanelPage Panel::whyPage(PieceId piece)
         page.text << tr("Nothing on this card is counted.");
         return page;
     }
-    for (const auto& reckoning : card->window->why) {
-        const QStringList lines = service::whyWords(reckoning, m_picture.now, m_picture.manner);
-        page.text << lines.mid(0, 1) << service::joined(lines.mid(1));
+    for (const auto* list : {&card->window->why, &card->window->whyElse}) {
+        for (const auto& reckoning : *list) {
+            const QStringList lines = service::whyWords(reckoning, m_picture.now, m_picture.manner);
+            page.text << lines.mid(0, 1) << service::joined(lines.mid(1));
+        }
     }
     if (card->window->latestStart && card->window->closes) {
         page.text << tr("Start by %1: the close, less %2 of hands")

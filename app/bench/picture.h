@@ -34,7 +34,8 @@ struct MixKind {
     QString material; ///< key
     QString tile;     ///< "Filler"
     QString batch;    ///< the last one, may be empty
-    QString advice;   ///< how far it goes, or what heat does to it: said before mixing
+    QString reach;    ///< how far it goes in a few words, or what heat does to it; may be empty
+    QString advice;   ///< the same in full: said before mixing
 };
 
 struct PersonChoice {

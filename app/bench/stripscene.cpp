@@ -6,6 +6,7 @@
 #include <QDateTime>
 
 #include <algorithm>
+#include <cmath>
 
 namespace mend::app {
 
@@ -21,6 +22,7 @@ QString stripWords(const char* words) { return QCoreApplication::translate("Stri
 
 constexpr double rowUnits = 20.0;
 constexpr double axisUnits = 30.0;
+constexpr double tilePadUnits = 10.0;
 
 bool hasTime(const bench::Card& card)
 {
@@ -65,14 +67,6 @@ Ruler rulerFor(const std::vector<const bench::Card*>& cards, Instant now)
     return {hours{24}, hours{4}};
 }
 
-struct Tile {
-    QString key;
-    QString small;
-    QString strong;
-    QString name;
-    std::function<void()> act;
-};
-
 class BandDrawing {
 public:
     BandDrawing(const Picture& picture, QSize size, int rows, bool mirrored, Hands& hands)
@@ -98,7 +92,7 @@ private:
         }
         const int side = m_scribe.mm(parts::benchActMm);
         const int gap = std::max(m_scribe.mm(parts::gapMm), m_scribe.px(12));
-        const int wide = std::max(side, m_scribe.px(112));
+        const int wide = tileWidth(side);
         const int down = std::max(1, (m_size.height() + gap) / (side + gap));
         const int across = std::clamp((static_cast<int>(kinds.size()) + down - 1) / down, 1,
                                       std::max(1, (m_size.width() / 2 + gap) / (wide + gap)));
@@ -115,6 +109,18 @@ private:
         return total;
     }
 
+    /// As wide as the longest of its words, so that none is cut while there is room for it.
+    int tileWidth(int side) const
+    {
+        double words = m_scribe.width(stripWords("Mixing now"), Role::Reason);
+        for (const MixKind& kind : m_picture.extras.mixKinds) {
+            words =
+                std::max({words, m_scribe.width(kind.tile, Role::BodyBold), m_scribe.width(kind.reach, Role::Reason)});
+        }
+        const int most = std::max(side, m_size.width() / 4);
+        return std::clamp(static_cast<int>(std::ceil(words)) + 2 * m_scribe.px(tilePadUnits), side, most);
+    }
+
     void mixTile(const QRect& rect, const MixKind& kind)
     {
         Hit hit;
@@ -127,9 +133,11 @@ private:
             return;
         }
         hit.name = stripWords("Mixing now: %1").arg(kind.tile);
-        hit.more = kind.batch.isEmpty() ? kind.advice : stripWords("batch %1. %2").arg(kind.batch, kind.advice);
+        hit.more = kind.batch.isEmpty()    ? kind.advice
+                   : kind.advice.isEmpty() ? stripWords("batch %1").arg(kind.batch)
+                                           : stripWords("batch %1. %2").arg(kind.batch, kind.advice);
         hit.act = [hands = &m_hands, material = kind.material] { hands->mixNow(material); };
-        tile(rect, std::move(hit), stripWords("Mixing now"), kind.tile);
+        tile(rect, std::move(hit), stripWords("Mixing now"), kind.tile, kind.reach);
     }
 
     void otherTile(const QRect& rect)
@@ -141,19 +149,24 @@ private:
         tile(rect, std::move(hit), stripWords("Mixing now"), stripWords("Other"));
     }
 
-    void tile(const QRect& rect, Hit hit, const QString& small, const QString& strong)
+    void tile(const QRect& rect, Hit hit, const QString& small, const QString& strong, const QString& below = {})
     {
         const auto& t = m_scribe.tokens();
         const double radius = m_scribe.px(6);
         m_scribe.fill(rect, t.card, radius);
         m_scribe.frame(rect, t.hair, m_scribe.px(1.4), t.ground, radius);
-        const double pad = m_scribe.px(10);
+        const double pad = m_scribe.px(tilePadUnits);
         const double inner = rect.width() - 2 * pad;
         const double smallHigh = m_scribe.lineHeight(Role::Reason);
         const double strongHigh = m_scribe.lineHeight(Role::BodyBold);
-        const double top = rect.top() + (rect.height() - smallHigh - strongHigh) / 2.0;
+        const bool third = !below.isEmpty() && 2 * smallHigh + strongHigh <= rect.height();
+        const double top = rect.top() + (rect.height() - (third ? 2 : 1) * smallHigh - strongHigh) / 2.0;
         m_scribe.text({rect.left() + pad, top, inner, smallHigh}, small, {Role::Reason, t.ink2, t.card});
         m_scribe.text({rect.left() + pad, top + smallHigh, inner, strongHigh}, strong, {Role::BodyBold, t.ink, t.card});
+        if (third) {
+            m_scribe.text({rect.left() + pad, top + smallHigh + strongHigh, inner, smallHigh}, below,
+                          {Role::Reason, t.ink, t.card});
+        }
         hit.rect = rect;
         hit.kind = HitKind::BenchAct;
         m_scribe.hit(std::move(hit));

@@ -61,7 +61,8 @@ Q_SIGNALS:
     /// A button of a card. `told`: when it happened, where it was told later; empty: now.
     void acted(mend::PieceId piece, const mend::bench::CardAct& act, std::optional<mend::Instant> told);
     /// The same, after it was asked which living mix was used.
-    void actedWithMix(mend::PieceId piece, const mend::bench::CardAct& act, mend::MixId mix);
+    void actedWithMix(mend::PieceId piece, const mend::bench::CardAct& act, mend::MixId mix,
+                      std::optional<mend::Instant> told);
     void hazardAnswered(mend::PieceId piece, const mend::bench::StageInstance& stage, const QString& hazard,
                         const QString& answer, const QString& words);
     void undone(mend::EventId event);

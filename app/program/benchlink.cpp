@@ -55,12 +55,14 @@ void BenchLink::connectActs()
     Told& told = m_window.bench().told();
     service::BenchService& bench = m_services.bench;
     connect(&told, &Told::acted, this, [this](PieceId piece, const CardAct& tapped, std::optional<Instant> at) {
-        if (!needsMix(piece, tapped, at.value_or(now()))) {
+        if (!needsMix(piece, tapped, at)) {
             act(piece, tapped, at, {});
         }
     });
     connect(&told, &Told::actedWithMix, this,
-            [this](PieceId piece, const CardAct& tapped, MixId mix) { act(piece, tapped, std::nullopt, mix); });
+            [this](PieceId piece, const CardAct& tapped, MixId mix, std::optional<Instant> at) {
+                act(piece, tapped, at, mix);
+            });
     connect(&told, &Told::hazardAnswered, this,
             [&bench](PieceId piece, const StageInstance& stage, const QString& key, const QString& answer,
                      const QString& words) {
@@ -124,7 +126,7 @@ const rules::Stage* BenchLink::stageOf(PieceId piece, const std::string& key) co
 }
 
 /// Asks which mix was used where there is not exactly one; a stage that mixes for itself never asks.
-bool BenchLink::needsMix(PieceId piece, const CardAct& tapped, Instant when)
+bool BenchLink::needsMix(PieceId piece, const CardAct& tapped, std::optional<Instant> at)
 {
     const bool takesMix = tapped.kind == ActKind::Begin || tapped.kind == ActKind::Finish;
     const rules::Stage* stage = stageOf(piece, tapped.stage.stage);
@@ -135,11 +137,11 @@ bool BenchLink::needsMix(PieceId piece, const CardAct& tapped, Instant when)
     if (told && told->mix.isSet()) {
         return false;
     }
-    const auto mixes = bench::mixesFor(*stage, m_services.bench.bench(), m_services.bench.book(), when);
+    const auto mixes = bench::mixesFor(*stage, m_services.bench.bench(), m_services.bench.book(), at.value_or(now()));
     if (mixes.size() == 1) {
         return false;
     }
-    m_window.bench().askWhichMix(piece, tapped, mixes);
+    m_window.bench().askWhichMix(piece, tapped, mixes, at);
     return true;
 }
 

@@ -40,7 +40,7 @@ private:
     void connectActs();
     void connectRarerActs();
     void act(PieceId piece, const bench::CardAct& act, std::optional<Instant> told, MixId mix);
-    bool needsMix(PieceId piece, const bench::CardAct& act, Instant when);
+    bool needsMix(PieceId piece, const bench::CardAct& act, std::optional<Instant> at);
     MixId mixOnTheWay(const rules::Stage& stage, const bench::CardAct& act, PieceId piece, Instant when);
     void handsOn(PieceId piece);
     void undo(EventId event);

@@ -1,9 +1,9 @@
 #include "app/program/extras.h"
 
+#include "core/service/reachwording.h"
 #include "core/service/toldwording.h"
 
 #include <algorithm>
-#include <set>
 
 namespace mend::app {
 
@@ -35,30 +35,25 @@ PlaceNow placeNow(const record::Place& place, const bench::BenchFold& bench, Ins
     return shown;
 }
 
-/// The kinds of mix that the pieces in hand still need.
-std::vector<MixKind> mixKinds(const bench::BenchFold& bench, const rules::RuleBook& book, Instant now)
+/// The kinds of mix that the pieces in hand still need, each with how far it goes.
+std::vector<MixKind> mixKinds(const service::BenchService& service, const service::Manner& manner, Instant now)
 {
-    std::set<std::string> wanted;
-    for (const auto& [id, piece] : bench.pieces) {
-        const rules::Procedure* procedure = bench::procedureOf(piece, book);
-        for (const rules::Stage& stage : procedure ? procedure->stages : std::vector<rules::Stage>{}) {
-            const bench::StageRecord* told = piece.record({stage.key, bench::repetitionsOf(stage, piece, book)});
-            const bool over = (told && told->isSettled()) || bench::isPassedOver(stage, piece);
-            if (!stage.mix.empty() && !over) {
-                wanted.insert(stage.mix);
-            }
-        }
-    }
+    const bench::Board& board = service.board();
+    const service::Names names = service::namesOf(board);
     std::vector<MixKind> kinds;
-    for (const std::string& key : wanted) {
-        const rules::Material* material = book.material(key);
-        if (!material || material->tile.empty()) {
+    for (const bench::Reach& reach : board.reaches) {
+        const rules::Material* material = service.book().material(reach.material);
+        if (!material) {
             continue;
         }
-        MixKind kind{text(key), text(material->tile), {}, {}};
+        MixKind kind{text(reach.material),
+                     text(material->tile),
+                     {},
+                     service::reachShort(reach, manner),
+                     service::reachWords(reach, names, manner)};
         Instant last = Instant::min();
-        for (const auto& [id, mix] : bench.mixes) {
-            if (mix.material == key && mix.mixedAt > last && mix.mixedAt <= now) {
+        for (const auto& [id, mix] : service.bench().mixes) {
+            if (mix.material == reach.material && mix.mixedAt > last && mix.mixedAt <= now) {
                 last = mix.mixedAt;
                 kind.batch = text(mix.batch);
             }
@@ -137,7 +132,7 @@ Extras extrasOf(const service::BenchService& service, const service::AlertServic
             extras.places.push_back(placeNow(place, bench, now));
         }
     }
-    extras.mixKinds = mixKinds(bench, service.book(), now);
+    extras.mixKinds = mixKinds(service, manner, now);
     for (const record::Person& person : bench.roster.people) {
         extras.people.push_back({person.id, text(person.name)});
     }

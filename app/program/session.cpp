@@ -134,6 +134,7 @@ private:
         m_manner.zone = studio.timeZone();
         m_manner.locale = studio.language.empty() ? QLocale() : QLocale(service::text(studio.language));
         m_manner.fahrenheit = studio.fahrenheit;
+        m_manner.inches = studio.inches;
         return m_manner;
     }
 

@@ -1,8 +1,10 @@
 #include "core/bench/card.h"
 
+#include "core/bench/acts.h"
 #include "core/bench/alert.h"
 #include "core/bench/cardreasons.h"
 #include "core/bench/handover.h"
+#include "core/bench/hazardheat.h"
 
 #include <algorithm>
 #include <tuple>
@@ -200,8 +202,9 @@ PlaceId placeForNext(const rules::Stage& stage, const PieceState& piece, const B
 /// Makes the cards of the bench.
 class Cards {
 public:
-    Cards(const BenchFold& bench, const std::vector<Window>& windows, const rules::RuleBook& book, Instant now)
-        : m_bench(bench), m_windows(windows), m_book(book), m_now(now), m_picture(bench, windows, book, now)
+    Cards(const BenchFold& bench, const Board& board, const rules::RuleBook& book, Instant now)
+        : m_bench(bench), m_windows(board.windows), m_reaches(board.reaches), m_book(book), m_now(now),
+          m_picture(bench, board.windows, book, now)
     {
     }
 
@@ -254,7 +257,8 @@ private:
         card.repetitions = repetitionsOf(stage, piece, m_book);
         card.standing = standingOf(window, m_now);
         if (!window.begunAt && card.standing != Standing::Past) {
-            const Start start{piece.piece.id, window.stage, placeForNext(stage, piece, m_bench, m_now)};
+            const PlaceId place = placeForNext(stage, piece, m_bench, m_now);
+            const Start start{piece.piece.id, window.stage, place, aboutToBeSetTo(stage, place, m_picture)};
             card.hazards = hazardsOf(start, m_picture);
             const bool mayStart = card.standing == Standing::Free || card.standing == Standing::Open;
             if (mayStart && isBlocked(card.hazards)) {
@@ -265,6 +269,33 @@ private:
         count(card, window);
         addActs(card, window, stage, m_book);
         card.reasons = reasonsOf(card, window, stage, piece, m_bench, m_book, m_now);
+        const bool mayMix = card.standing == Standing::Free || card.standing == Standing::Open;
+        if (mayMix && !stage.mix.empty() && mixesFor(stage, m_bench, m_book, m_now).empty()) {
+            sayReach(card, stage);
+        }
+    }
+
+    /// Before anything is mixed the card says how much of the piece one mix does.
+    void sayReach(Card& card, const rules::Stage& stage) const
+    {
+        const auto reach = std::ranges::find(m_reaches, stage.mix, &Reach::material);
+        if (reach == m_reaches.end()) {
+            return;
+        }
+        Reason reason{.kind = ReasonKind::MixReach};
+        reason.temperature = reach->temperature;
+        const auto share = std::ranges::find(reach->shares, card.piece, &ReachShare::piece);
+        if (reach->counted && reach->counted->isHot) {
+            reason.text = reach->counted->advice;
+            reason.span = reach->counted->goalNow;
+        } else if (share != reach->shares.end() && share->runs < card.repetitions) {
+            reason.share = *share; // what goes on whole needs no word
+        } else {
+            return;
+        }
+        const auto afterHazards =
+            std::ranges::find_if_not(card.reasons, [](const Reason& each) { return each.kind == ReasonKind::Hazard; });
+        card.reasons.insert(afterHazards, reason);
     }
 
     void finished(Card& card, const PieceState& piece) const
@@ -298,6 +329,7 @@ private:
 
     const BenchFold& m_bench;
     const std::vector<Window>& m_windows;
+    const std::vector<Reach>& m_reaches;
     const rules::RuleBook& m_book;
     Instant m_now;
     BenchPicture m_picture; ///< looked up once for the hazards of every card
@@ -363,7 +395,10 @@ Board boardOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)
     board.at = now;
     board.windows = windowsOf(bench, book, now);
     board.states = statesInForce(bench, book, now);
-    const Cards cards(bench, board.windows, book, now);
+    for (const std::string& material : mixesWanted(bench, book)) {
+        board.reaches.push_back(reachOf(material, bench, board.windows, book, now));
+    }
+    const Cards cards(bench, board, book, now);
     for (const auto& [id, piece] : bench.pieces) {
         if (piece.receivedAt) {
             board.cards.push_back(cards.cardOf(piece));

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/bench/hazardcheck.h"
+#include "core/bench/reach.h"
 #include "core/bench/window.h"
 
 #include <optional>
@@ -55,6 +56,7 @@ enum class ReasonKind {
     ChainThen,    ///< `stage` of `piece` wants the same hands right after
     TwoNeedHands, ///< two latest starts closer than their hands-on times: `piece`
     MixLeft,      ///< `mix`, `span` of pot life left
+    MixReach,     ///< before it is mixed: how much of this piece one mix does, see `share`
     TestByTouch,  ///< `text` how
     Stalled,      ///< `temperature` is under what it needs
     StaleReading, ///< the reading behind it is `span` old
@@ -76,6 +78,7 @@ struct Reason {
     MixId mix{};
     StageInstance stage{};
     rules::Miss miss = rules::Miss::Nothing;
+    std::optional<ReachShare> share{};
     bool operator==(const Reason&) const = default;
 };
 
@@ -139,6 +142,7 @@ struct Board {
     std::vector<StateInForce> states;
     std::optional<Instant> freeUntil; ///< how long these hands may turn away; empty: nothing closes
     std::vector<Window> windows;      ///< every window, for alerts and the common strip
+    std::vector<Reach> reaches;       ///< how far each kind of mix in use would go if it were mixed now
     bool operator==(const Board&) const = default;
 };
 

@@ -100,14 +100,7 @@ std::optional<Temperature> temperatureAt(const StartAsked& asked, const BenchPic
     if (const auto air = picture.airOf(asked.start.place)) {
         return air->temperature;
     }
-    if (!asked.stage || picture.kindOf(asked.start.place) != record::PlaceKind::Cabinet) {
-        return std::nullopt;
-    }
-    std::optional<Temperature> coolest;
-    for (const rules::WarmCure& cure : asked.stage->warmCures) {
-        coolest = std::min(coolest.value_or(cure.temperature.value), cure.temperature.value);
-    }
-    return coolest;
+    return asked.stage ? aboutToBeSetTo(*asked.stage, asked.start.place, picture) : std::nullopt;
 }
 
 std::vector<const Contents*> insideOf(PlaceId place, const Contents* putIn, const BenchPicture& picture)
@@ -161,6 +154,19 @@ std::optional<HeatCap> heatCapOf(PlaceId place, const Contents* putIn, const Ben
         lower(cap, heatCapOf(*contents, picture, contents == putIn ? starting : nullptr));
     }
     return cap;
+}
+
+std::optional<Temperature> aboutToBeSetTo(const rules::Stage& stage, PlaceId place, const BenchPicture& picture)
+{
+    if (picture.kindOf(place) != record::PlaceKind::Cabinet) {
+        return std::nullopt;
+    }
+    std::optional<Temperature> coolest;
+    for (const rules::WarmCure& cure : stage.warmCures) {
+        coolest = std::min(coolest.value_or(cure.temperature.value), cure.temperature.value);
+    }
+    const auto air = picture.airOf(place);
+    return coolest && air && air->temperature >= *coolest ? std::nullopt : coolest;
 }
 
 void findHeatAtStart(const StartAsked& asked, const BenchPicture& picture, Findings& found)

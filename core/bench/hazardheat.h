@@ -25,4 +25,8 @@ std::optional<HeatCap> heatCapOf(const Contents& contents, const BenchPicture& p
 std::optional<HeatCap> heatCapOf(PlaceId place, const Contents* putIn, const BenchPicture& picture,
                                  const rules::Stage* starting = nullptr);
 
+/// What a place would have to be set to for the warm cure of a stage: the coolest that the trade gives, where the
+/// place is a cabinet that nobody read or that stands cooler. Empty: it stays as it is.
+std::optional<Temperature> aboutToBeSetTo(const rules::Stage& stage, PlaceId place, const BenchPicture& picture);
+
 } // namespace mend::bench

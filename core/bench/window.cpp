@@ -103,6 +103,7 @@ private:
     Reckoning reckon(const TouchPoint& from, const rules::SpanFigure& figure, cure::Side side) const
     {
         Reckoning reckoning;
+        reckoning.of = side == cure::Side::Closing ? FigureOf::Closes : FigureOf::Opens;
         reckoning.event = from.by;
         reckoning.origin = from.at;
         reckoning.figure = figure.value;
@@ -168,23 +169,36 @@ private:
             window.stalled = true;
             return;
         }
-        Instant late = wait->typical - from.at > rangeFrom ? wait->late : wait->typical;
+        Instant late = wait->typical;
+        if (wait->typical - from.at > rangeFrom && wait->late > late) {
+            late = keepSlow(window, reckoning, *wait);
+        }
         if (longest) {
             Reckoning slow = reckon(from, *longest, cure::Side::Wait);
             if (const auto longWait = forecast(slow)) {
-                late = std::max(late, longWait->late);
+                late = std::max(late, keepSlow(window, slow, *longWait));
             }
         }
         window.opens = std::max(*window.opens, wait->typical);
         window.opensAtLatest = std::max(*window.opensAtLatest, late);
     }
 
+    /// Keeps how the slow end of a wait came about.
+    static Instant keepSlow(Window& window, Reckoning reckoning, const cure::WaitForecast& wait)
+    {
+        reckoning.of = FigureOf::OpensAtLatest;
+        reckoning.end = wait.lateEnd;
+        reckoning.result = wait.late;
+        window.whyElse.push_back(reckoning);
+        return wait.late;
+    }
+
     void recommend(Window& window, const TouchPoint& from, const rules::SpanFigure& figure) const
     {
         Reckoning reckoning = reckon(from, figure, cure::Side::Wait);
-        if (const auto wait = forecast(reckoning)) {
-            window.recommended = wait->typical;
-        }
+        reckoning.of = FigureOf::Recommended;
+        window.recommended = forecast(reckoning) ? reckoning.result : std::nullopt;
+        window.whyElse.push_back(reckoning);
     }
 
     void closings(Window& window, const rules::Stage& stage) const
@@ -214,8 +228,12 @@ private:
         window.closes = reckoning.result;
         window.soft = lag.soft;
         window.lost.reset();
+        std::erase_if(window.whyElse, [](const Reckoning& each) { return each.of == FigureOf::Lost; });
         if (lag.lost) {
-            window.lost = reckon(from, *lag.lost, cure::Side::Closing).result;
+            Reckoning lost = reckon(from, *lag.lost, cure::Side::Closing);
+            lost.of = FigureOf::Lost;
+            window.lost = lost.result;
+            window.whyElse.push_back(lost);
         }
     }
 
@@ -227,6 +245,7 @@ private:
         }
         // Told from the touch that the run of the window counts from, so that it stays the same run.
         Reckoning reckoning;
+        reckoning.of = FigureOf::Closes;
         reckoning.origin = m_piece.receivedAt.value_or(*window.opens);
         for (const Reckoning& why : window.why) {
             if (why.origin >= reckoning.origin) {

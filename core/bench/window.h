@@ -9,8 +9,12 @@
 
 namespace mend::bench {
 
+/// Which figure of a window a reckoning gives.
+enum class FigureOf { Opens, OpensAtLatest, Recommended, Closes, Lost };
+
 /// How one figure on a card came about: enough to work it out again by hand.
 struct Reckoning {
+    FigureOf of = FigureOf::Opens;
     EventId event;  ///< what it counts from
     Instant origin; ///< when that was
     Span figure{0}; ///< the rule's figure, at `reference`
@@ -49,6 +53,7 @@ struct Window {
     std::vector<StageInstance> chain; ///< this and what the same hands must serve with it, in order; empty: alone
     std::vector<PieceId> chainPieces; ///< the pieces of `chain`, same order
     std::vector<Reckoning> why;       ///< openings first, then closings
+    std::vector<Reckoning> whyElse;   ///< the slow end of openings, what is recommended, when it is lost
     bool operator==(const Window&) const = default;
 
     bool hasClose() const { return closes.has_value(); }

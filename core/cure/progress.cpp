@@ -238,7 +238,8 @@ std::optional<WaitForecast> forecastWait(Span needed, const Law& law, Temperatur
     }
     // Which end is the fast one changes at the reference temperature, so all three are asked.
     const auto [early, late] = std::minmax({*low, *typical, *high});
-    return WaitForecast{early, *typical, late};
+    const EnergyEnd slow = late == *typical ? EnergyEnd::Typical : late == *low ? EnergyEnd::Low : EnergyEnd::High;
+    return WaitForecast{early, *typical, late, slow};
 }
 
 Instant forecastClose(Span limit, const Law& law, Temperature reference, const Climate& climate, Instant from)

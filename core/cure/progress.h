@@ -48,6 +48,7 @@ struct WaitForecast {
     Instant early; ///< at the fast end of the band
     Instant typical;
     Instant late; ///< at the slow end of the band: what plans reckon with
+    EnergyEnd lateEnd = EnergyEnd::Typical; ///< the end that `late` comes from
     bool operator==(const WaitForecast&) const = default;
 };
 /// Empty where it stalls before every end of the band has got there; ask `progress` whether a wait is over.

@@ -1,4 +1,5 @@
 #include "core/service/cardwording.h"
+#include "core/service/reachwording.h"
 
 #include <QCoreApplication>
 
@@ -246,6 +247,8 @@ QString reasonWords(const bench::Reason& reason, const Names& names, Instant now
         return phrase("Two need your hands: %1 as well").arg(nameIn(names.pieces, reason.piece));
     case ReasonKind::MixLeft:
         return phrase("%1 mix: %2 left").arg(nameIn(names.mixes, reason.mix), spanWords(reason.span.value_or(Span{0})));
+    case ReasonKind::MixReach:
+        return shareWords(reason, manner);
     case ReasonKind::TestByTouch:
         return reason.text.empty() ? phrase("test by touch") : text(reason.text);
     case ReasonKind::Stalled:

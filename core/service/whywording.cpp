@@ -37,12 +37,29 @@ QString energyWords(cure::EnergyEnd end)
     return {};
 }
 
+const char* figureSaid(bench::FigureOf of)
+{
+    switch (of) {
+    case bench::FigureOf::Opens:
+        return "Opens: counted from %1 (fact %2)";
+    case bench::FigureOf::OpensAtLatest:
+        return "Opens at the latest: counted from %1 (fact %2)";
+    case bench::FigureOf::Recommended:
+        return "Best from: counted from %1 (fact %2)";
+    case bench::FigureOf::Closes:
+        return "Closes: counted from %1 (fact %2)";
+    case bench::FigureOf::Lost:
+        return "Lost: counted from %1 (fact %2)";
+    }
+    return "";
+}
+
 } // namespace
 
 QStringList whyWords(const bench::Reckoning& reckoning, Instant now, const Manner& manner)
 {
     QStringList lines;
-    lines << whyPhrase(reckoning.closing ? "Closes: counted from %1 (fact %2)" : "Opens: counted from %1 (fact %2)")
+    lines << whyPhrase(figureSaid(reckoning.of))
                  .arg(clockTime(reckoning.origin, now, manner))
                  .arg(reckoning.event.value());
     const QString source = reckoning.source.text.empty() ? markWords(reckoning.source.mark)

@@ -18,6 +18,7 @@ struct Manner {
     QTimeZone zone = QTimeZone::utc();
     QLocale locale = QLocale(QLocale::English);
     bool fahrenheit = false;
+    bool inches = false;
 };
 
 /// The digits that count: `2:12` under an hour, `1 h 02` under a day, `3 d 4 h` above.

@@ -132,7 +132,8 @@ TEST_P(Walked, EveryPageOfThePanelToo)
         [&] { panel.openPeople(); },
         [&] { panel.openSound(); },
         [&] {
-            window.bench().askWhichMix(PieceId(3), {bench::ActKind::Finish, {}, "Glue is on"}, {MixId(1)});
+            window.bench().askWhichMix(PieceId(3), {bench::ActKind::Finish, {}, "Glue is on"}, {MixId(1)},
+                                         std::nullopt);
         }};
     for (const char* key : {"time", "place", "note", "skip", "sendback", "hold", "facts"}) {
         pages.push_back([&panel, key] {

@@ -3,6 +3,7 @@
 
 #include "tests/support/randombench.h"
 #include "tests/support/rulefiles.h"
+#include "tests/support/testbench.h"
 
 #include <gtest/gtest.h>
 
@@ -51,9 +52,13 @@ long double rateOf(const Reckoning& why, Temperature temperature, std::optional<
         if (temperature < law->noCreditBelow) {
             return 0.0L;
         }
-        return arrheniusFactor(*law, static_cast<long double>(band.typical.count()),
-                               static_cast<long double>(above.typical.count()),
-                               std::min(temperature, law->noExtraAbove), why.reference);
+        const auto of = [&](const cure::EnergyBand& each) {
+            return static_cast<long double>((why.end == cure::EnergyEnd::Low    ? each.low
+                                             : why.end == cure::EnergyEnd::High ? each.high
+                                                                                : each.typical)
+                                                .count());
+        };
+        return arrheniusFactor(*law, of(band), of(above), std::min(temperature, law->noExtraAbove), why.reference);
     }
     if (const auto* band = std::get_if<cure::HumidBand>(&why.formula); band && !why.closing) {
         const bool inside = temperature >= band->coldest && temperature <= band->warmest && humidity &&
@@ -147,8 +152,20 @@ std::optional<Instant> closesFrom(const std::vector<Reckoning>& list)
     return closes;
 }
 
+/// What the list of other figures says of one of them: the latest of the slow ends, the only one of the others.
+std::optional<Instant> figureFrom(const std::vector<Reckoning>& list, FigureOf of)
+{
+    std::optional<Instant> figure;
+    for (const Reckoning& why : list) {
+        if (const auto result = why.of == of ? resultOf(why) : std::nullopt) {
+            figure = std::max(figure.value_or(*result), *result);
+        }
+    }
+    return figure;
+}
+
 /// Windows with something to explain, gathered from benches at which somebody taps at random.
-std::vector<Window> gather(std::size_t atLeast)
+std::vector<Window> gather(std::size_t atLeast, bool everyWindow = false)
 {
     static const rules::RuleBook book = test::shippedRules();
     std::vector<Window> windows;
@@ -159,7 +176,13 @@ std::vector<Window> gather(std::size_t atLeast)
             if (step % 6 != 5) {
                 continue;
             }
-            for (const Card& card : random.board().cards) {
+            const Board board = random.board();
+            if (everyWindow) {
+                std::ranges::copy_if(board.windows, std::back_inserter(windows),
+                                     [](const Window& window) { return !window.why.empty(); });
+                continue;
+            }
+            for (const Card& card : board.cards) {
                 if (card.window && !card.window->why.empty()) {
                     windows.push_back(*card.window);
                 }
@@ -204,6 +227,44 @@ TEST(Why, AloneGivesEveryFigureOnACardToTheSecond)
     EXPECT_GE(closings, 60U);
     EXPECT_GE(stalls, 20U);
     EXPECT_GE(laws.size(), 4U);
+}
+
+TEST(Why, OfWhatIsLostIsKeptOnceItsCloseIsKnown)
+{
+    // Raw lacquer glue: 60 min from mixing, lost after 120 (common practice, no source).
+    test::TestBench bench(test::shippedRules());
+    const PieceId piece = bench.add("urushiSeam").id;
+    bench.upTo(piece, "glueUrushi", 1);
+    const MixId mix = bench.mix("urushiGlue", 5000);
+    bench.begun(piece, "glueUrushi", 5001, 1, mix);
+    const auto window = bench.window(piece, "glueUrushi", 5002);
+    ASSERT_TRUE(window && window->lost);
+    EXPECT_DOUBLE_EQ(test::minuteOf(window->lost), 5120);
+    EXPECT_TRUE(agree(figureFrom(window->whyElse, FigureOf::Lost), window->lost));
+}
+
+TEST(Why, AloneGivesTheSlowEndWhatIsRecommendedAndWhenItIsLost)
+{
+    std::size_t ranges = 0;
+    std::size_t recommended = 0;
+    for (const Window& window : gather(4000, true)) {
+        for (const Reckoning& why : window.whyElse) {
+            ASSERT_TRUE(agree(resultOf(why), why.result))
+                << window.stage.stage << ": " << shown(resultOf(why)) << " against " << shown(why.result);
+        }
+        ASSERT_TRUE(agree(figureFrom(window.whyElse, FigureOf::Recommended), window.recommended)) << window.stage.stage;
+        ASSERT_TRUE(agree(figureFrom(window.whyElse, FigureOf::Lost), window.lost)) << window.stage.stage;
+        if (window.opens && opensFrom(window.why)) {
+            const auto slow = figureFrom(window.whyElse, FigureOf::OpensAtLatest);
+            ASSERT_TRUE(agree(std::max(slow.value_or(*window.opens), *window.opens), window.opensAtLatest))
+                << window.stage.stage << " opens at the latest " << shown(window.opensAtLatest) << ", its why says "
+                << shown(slow);
+            ranges += slow ? 1 : 0;
+        }
+        recommended += window.recommended ? 1 : 0;
+    }
+    EXPECT_GE(ranges, 40U);
+    EXPECT_GE(recommended, 10U);
 }
 
 } // namespace mend::bench

@@ -15,6 +15,7 @@ TEST(WhyWording, GivesEventFigureSourceAirAndResult)
     reckoning.origin = now - minutes{13};
     reckoning.figure = minutes{20};
     reckoning.closing = true;
+    reckoning.of = bench::FigureOf::Closes;
     reckoning.reference = Temperature::fromCelsius(24);
     reckoning.source = {"studio practice", rules::Mark::Practice};
     reckoning.air.steps = {{now - hours{1}, Temperature::fromCelsius(26.4), percentHumidity(41), cure::Trust::Stale}};

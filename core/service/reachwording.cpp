@@ -1,0 +1,168 @@
+#include "core/service/reachwording.h"
+
+#include <QCoreApplication>
+
+#include <cmath>
+
+namespace mend::service {
+
+namespace {
+
+QString sayReach(const char* words) { return QCoreApplication::translate("Wording", words); }
+
+constexpr double centimetresInInch = 2.54;
+
+/// "at 26 °C", or that nobody has read the bench.
+QString heatWords(const std::optional<Temperature>& temperature, const Manner& manner)
+{
+    return temperature ? sayReach("at %1").arg(temperatureWords(*temperature, manner)) : sayReach("bench not read yet");
+}
+
+/// "7 cm of chip", "25 cm of seam", both, or how many joins.
+QString amountWords(Length chip, Length seam, int joins, const Manner& manner)
+{
+    QStringList parts;
+    if (chip > Length{}) {
+        parts << sayReach("%1 of chip").arg(runWords(chip, manner));
+    }
+    if (seam > Length{}) {
+        parts << sayReach("%1 of seam").arg(runWords(seam, manner));
+    }
+    if (joins > 0) {
+        parts = QStringList{joins == 1 ? sayReach("1 join") : sayReach("%1 joins").arg(joins)};
+    }
+    return parts.join(sayReach(" and "));
+}
+
+/// Seconds, as they are counted: 75 s is not a minute.
+QString secondsWords(Span span)
+{
+    return span < std::chrono::minutes(3) ? sayReach("%1 s").arg(std::chrono::floor<std::chrono::seconds>(span).count())
+                                          : spanWords(span);
+}
+
+QString listed(const std::vector<PieceId>& pieces, const Names& names)
+{
+    QStringList said;
+    for (const PieceId piece : pieces) {
+        const auto found = names.pieces.find(piece);
+        said << (found == names.pieces.end() ? QString() : isolated(found->second));
+    }
+    said.removeAll(QString());
+    const QString last = said.size() > 1 ? said.takeLast() : QString();
+    const QString first = said.join(QStringLiteral(", "));
+    return last.isEmpty() ? first : sayReach("%1 and %2").arg(first, last);
+}
+
+QString countedWords(const bench::CountedReach& counted, const std::optional<Temperature>& temperature,
+                     const Manner& manner)
+{
+    if (!counted.isHot) {
+        return sayReach("in place %1 after mixing begins (%2)")
+            .arg(secondsWords(counted.goalNow), heatWords(temperature, manner));
+    }
+    const QString joins = counted.joinsNow == 1 ? sayReach("1 join from one mix")
+                                                : sayReach("%1 joins from one mix").arg(counted.joinsNow);
+    return sayReach("only %1 %2: %3. %4")
+        .arg(secondsWords(counted.goalNow), heatWords(temperature, manner), text(counted.advice), joins);
+}
+
+/// ", then wipe": what has to fit in as well.
+QString thenWords(const bench::Reach& reach)
+{
+    return reach.finish.empty() ? QString() : sayReach(", then %1").arg(text(reach.finish).toLower());
+}
+
+/// "a run is at most 7 cm of chip or 25 cm of seam"
+QString oneRunWords(const bench::Reach& reach, const Manner& manner)
+{
+    QStringList ways;
+    if (reach.chipInOne) {
+        ways << sayReach("%1 of chip").arg(runWords(*reach.chipInOne, manner));
+    }
+    if (reach.seamInOne) {
+        ways << sayReach("%1 of seam").arg(runWords(*reach.seamInOne, manner));
+    }
+    if (ways.isEmpty()) {
+        return {};
+    }
+    const QString most = ways.join(sayReach(" or "));
+    return sayReach("one run is %1 at most").arg(most) + thenWords(reach);
+}
+
+} // namespace
+
+QString runWords(Length length, const Manner& manner)
+{
+    if (manner.inches) {
+        const double inches = std::floor(inCentimetres(length) / centimetresInInch * 10.0) / 10.0;
+        return sayReach("%1 in").arg(manner.locale.toString(inches, 'f', 1));
+    }
+    const double exact = inCentimetres(length);
+    if (exact < 3.0) {
+        return sayReach("%1 cm").arg(manner.locale.toString(std::floor(exact * 2.0) / 2.0, 'g', 2));
+    }
+    return sayReach("%1 cm").arg(static_cast<int>(std::floor(exact)));
+}
+
+QString reachShort(const bench::Reach& reach, const Manner& manner)
+{
+    if (reach.counted) {
+        return sayReach("place in %1").arg(secondsWords(reach.counted->goalNow));
+    }
+    if (reach.chipInOne) {
+        return sayReach("%1 of chip").arg(runWords(*reach.chipInOne, manner));
+    }
+    if (reach.seamInOne) {
+        return sayReach("%1 of seam").arg(runWords(*reach.seamInOne, manner));
+    }
+    return reach.life ? sayReach("lasts %1").arg(spanWords(*reach.life)) : QString();
+}
+
+QString reachWords(const bench::Reach& reach, const Names& names, const Manner& manner)
+{
+    if (reach.counted) {
+        return countedWords(*reach.counted, reach.temperature, manner);
+    }
+    QStringList sentences;
+    if (!reach.shares.empty()) {
+        std::vector<PieceId> pieces;
+        Length chip;
+        Length seam;
+        int joins = 0;
+        for (const bench::ReachShare& share : reach.shares) {
+            pieces.push_back(share.piece);
+            chip += share.chip;
+            seam += share.seam;
+            joins += share.joins;
+        }
+        const QString amount = amountWords(chip, seam, joins, manner);
+        QString line =
+            sayReach("%1 one pair of hands: %2").arg(heatWords(reach.temperature, manner), listed(pieces, names));
+        line += amount.isEmpty() ? QString() : sayReach(", %1").arg(amount);
+        line += thenWords(reach);
+        sentences << line;
+    } else if (const QString run = oneRunWords(reach, manner); !run.isEmpty()) {
+        sentences << sayReach("%1 %2").arg(heatWords(reach.temperature, manner), run);
+    }
+    if (!reach.nextMix.empty()) {
+        sentences << sayReach("%1 from the next mix").arg(listed(reach.nextMix, names));
+    }
+    if (sentences.isEmpty() && reach.life) {
+        sentences << sayReach("%1 it lasts %2").arg(heatWords(reach.temperature, manner), spanWords(*reach.life));
+    }
+    return sentences.join(QStringLiteral("; "));
+}
+
+QString shareWords(const bench::Reason& reason, const Manner& manner)
+{
+    const QString heat = heatWords(reason.temperature, manner);
+    if (!reason.share) {
+        return reason.span ? sayReach("only %1 %2: %3").arg(secondsWords(*reason.span), heat, text(reason.text))
+                           : text(reason.text);
+    }
+    const QString amount = amountWords(reason.share->chip, reason.share->seam, reason.share->joins, manner);
+    return sayReach("%1 one mix does %2 of it; the rest from the next").arg(heat, amount);
+}
+
+} // namespace mend::service
