@@ -85,6 +85,10 @@ void Panel::resizeEvent(QResizeEvent* event)
 {
     compose();
     ScrollView::resizeEvent(event);
+    if (m_words->hasFocus() && (m_words->y() < 0 || m_words->geometry().bottom() > height())) {
+        scrollTo(offset() + m_words->geometry().center().y() - height() / 2);
+        compose();
+    }
 }
 
 void Panel::keyPressEvent(QKeyEvent* event)

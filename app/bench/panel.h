@@ -31,6 +31,8 @@ public:
     void openMix(MixId mix);
     void openMixKinds();
     void openPeople();
+    /// What will not be cured by morning, before everybody goes home.
+    void openClosing();
     void openSound();
     void openStanding();
     void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes,
@@ -73,6 +75,7 @@ private:
     PanelPage readingPage(PlaceId place);
     PanelPage mixPage(MixId mix);
     void addStates(PanelPage& page);
+    QStringList nextForTheseHands() const;
     void typeReading(PlaceId place, QChar key);
     void readOn(PlaceId place);
     QString pieceName(PieceId piece) const;

@@ -168,6 +168,7 @@ void Panel::openPeople()
         PanelPage page;
         const auto& extras = m_picture.extras;
         page.title = tr("Who is at the bench?");
+        page.text << nextForTheseHands();
         for (const auto& person : extras.people) {
             const bool here = person.id == extras.atBench;
             page.choices.push_back({QStringLiteral("person/%1").arg(person.id.value()), service::isolated(person.name),
@@ -181,6 +182,8 @@ void Panel::openPeople()
                        .arg(service::clockTime(*m_picture.board.freeUntil, m_picture.now, m_picture.manner))
                  : QString(),
              closing([this, away = !extras.away] { Q_EMIT m_told.awayTold(away); }), false});
+        page.choices.push_back({QStringLiteral("person/closing"), tr("Closing for today"),
+                                tr("what will not be cured by morning"), [this] { openClosing(); }, false});
         page.choices.push_back({QStringLiteral("person/hide"),
                                 m_picture.hideOwners ? tr("Show owners' names") : tr("Hide owners' names"),
                                 {},
@@ -189,6 +192,42 @@ void Panel::openPeople()
         page.choices.push_back({QStringLiteral("person/wipe"), tr("Wipe the glass"), tr("20 s without touch"),
                                 closing([this] { Q_EMIT glassWipeWanted(); }), false});
         addStates(page);
+        return page;
+    });
+}
+
+/// What has to be done first by whoever turns away; empty where nothing closes.
+QStringList Panel::nextForTheseHands() const
+{
+    const auto& until = m_picture.board.freeUntil;
+    for (const bench::Window& window : m_picture.board.windows) {
+        if (until && window.latestStart == until && !window.begunAt) {
+            return {tr("First: %1, start by %2")
+                        .arg(titleFor(window.piece, service::text(window.act)),
+                             service::clockTime(*until, m_picture.now, m_picture.manner))};
+        }
+    }
+    return {};
+}
+
+void Panel::openClosing()
+{
+    open([this] {
+        PanelPage page;
+        page.title = tr("Closing for today");
+        page.text = m_details ? m_details->nightAhead() : QStringList();
+        for (const PlaceNow& place : m_picture.extras.places) {
+            if (place.heated && place.taken > 0 && (place.stale || !place.readAt)) {
+                page.choices.push_back({QStringLiteral("closing/read/%1").arg(place.place.value()),
+                                        tr("Read the %1 first").arg(place.name), tr("its reading is too old"),
+                                        [this, id = place.place] { openPlace(id); }, false});
+            }
+        }
+        page.choices.push_back({QStringLiteral("closing/away"),
+                                tr("The bench is left"),
+                                {},
+                                closing([this] { Q_EMIT m_told.awayTold(true); }),
+                                true});
         return page;
     });
 }

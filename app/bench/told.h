@@ -46,6 +46,8 @@ public:
     virtual std::vector<StageDone> stagesDoneOf(PieceId piece) const = 0;
     virtual std::vector<PutOff> putOffsOf(PieceId piece) const = 0;
     virtual std::vector<StateTold> states() const = 0;
+    /// What is to be known before everybody goes home, one line each.
+    virtual QStringList nightAhead() const = 0;
     /// What telling a fact differently would move, one line each; shown before it is kept.
     virtual QStringList movedBy(EventId event, Instant happened, PieceId piece) const = 0;
 };

@@ -35,6 +35,7 @@ private:
     std::vector<StageDone> stagesDoneOf(PieceId piece) const override;
     std::vector<PutOff> putOffsOf(PieceId piece) const override;
     std::vector<StateTold> states() const override;
+    QStringList nightAhead() const override;
     QStringList movedBy(EventId event, Instant happened, PieceId piece) const override;
 
     void connectActs();

@@ -1,6 +1,7 @@
 #include "app/program/benchlink.h"
 
 #include "core/bench/boardmoves.h"
+#include "core/service/nightwording.h"
 #include "core/service/toldwording.h"
 
 #include <algorithm>
@@ -105,6 +106,17 @@ std::vector<StateTold> BenchLink::states() const
         }
     }
     return told;
+}
+
+QStringList BenchLink::nightAhead() const
+{
+    const bench::Board& board = m_services.bench.board();
+    service::Names names = service::namesOf(board);
+    for (const record::Place& place : m_services.bench.bench().roster.places) {
+        names.places[place.id] = text(place.name);
+    }
+    return service::nightWords(bench::nightAhead(board.windows, m_services.bench.bench(), now()), names, now(),
+                               m_manner);
 }
 
 QStringList BenchLink::movedBy(EventId event, Instant happened, PieceId piece) const

@@ -70,6 +70,12 @@ void WhileAwaySpace::refresh()
         sheet.say(tr("Nothing is left to answer."));
     }
     sayMissed(sheet);
+    if (!m_now.ended.empty()) {
+        sheet.head(tr("Over meanwhile"));
+        for (const QString& line : m_now.ended) {
+            sheet.say(line);
+        }
+    }
     askHeated(sheet);
     askNights(sheet);
     Sheet::Choices back;

@@ -22,6 +22,7 @@ struct WhileAwayNow {
     };
     InstantRange away;                       ///< nobody looked from then to then
     std::vector<service::MissedLine> missed; ///< what can still be saved first
+    QStringList ended;                       ///< waits that were over meanwhile: only to be read
     std::vector<Place> heated;               ///< stayed on, went off, do not know
     std::vector<Place> nights;               ///< whose lowest and highest are asked
 };

@@ -325,6 +325,12 @@ QString cardSentence(const bench::Card& card, const Names& names, Instant now, c
     for (const auto& reason : card.reasons) {
         parts << reasonWords(reason, names, now, manner);
     }
+    for (QString& part : parts) { // a caution is a sentence already: no second stop is read out
+        part = part.trimmed();
+        while (part.endsWith(QLatin1Char('.'))) {
+            part.chop(1);
+        }
+    }
     parts.removeAll(QString());
     return parts.join(QStringLiteral(". "));
 }

@@ -14,6 +14,7 @@ constexpr auto hoursKey = "studio.hours";
 constexpr auto fahrenheitKey = "units.fahrenheit";
 constexpr auto inchesKey = "units.inches";
 constexpr auto languageKey = "language";
+constexpr auto ownHoursPrefix = "person.hours."; ///< and the person's number
 
 constexpr std::chrono::weeks hoursBack{2};
 constexpr std::chrono::weeks hoursAhead{10};
@@ -22,6 +23,21 @@ std::string valueOf(const std::map<std::string, std::string>& settings, const ch
 {
     const auto found = settings.find(key);
     return found == settings.end() ? std::string() : found->second;
+}
+
+std::map<PersonId, record::Hours> ownHoursOf(const std::map<std::string, std::string>& settings)
+{
+    std::map<PersonId, record::Hours> all;
+    const std::string prefix = ownHoursPrefix;
+    for (auto at = settings.lower_bound(prefix); at != settings.end() && at->first.starts_with(prefix); ++at) {
+        bool read = false;
+        const qint64 id = QByteArray::fromStdString(at->first.substr(prefix.size())).toLongLong(&read);
+        const auto hours = record::hoursFromText(at->second);
+        if (read && id > 0 && hours && hours->isTold()) {
+            all[PersonId(id)] = *hours;
+        }
+    }
+    return all;
 }
 
 std::string yesOrNo(bool yes) { return yes ? "yes" : "no"; }
@@ -46,17 +62,22 @@ Studio studioOf(const std::map<std::string, std::string>& settings)
     studio.fahrenheit = valueOf(settings, fahrenheitKey) == "yes";
     studio.inches = valueOf(settings, inchesKey) == "yes";
     studio.language = valueOf(settings, languageKey);
+    studio.ownHours = ownHoursOf(settings);
     return studio;
 }
 
 std::map<std::string, std::string> settingsOf(const Studio& studio)
 {
-    return {{nameKey, studio.name},
-            {zoneKey, studio.zone},
-            {hoursKey, record::hoursText(studio.hours)},
-            {fahrenheitKey, yesOrNo(studio.fahrenheit)},
-            {inchesKey, yesOrNo(studio.inches)},
-            {languageKey, studio.language}};
+    std::map<std::string, std::string> settings{{nameKey, studio.name},
+                                                {zoneKey, studio.zone},
+                                                {hoursKey, record::hoursText(studio.hours)},
+                                                {fahrenheitKey, yesOrNo(studio.fahrenheit)},
+                                                {inchesKey, yesOrNo(studio.inches)},
+                                                {languageKey, studio.language}};
+    for (const auto& [person, hours] : studio.ownHours) { // told back to none: an empty text, which is no hours
+        settings[ownHoursPrefix + std::to_string(person.value())] = record::hoursText(hours);
+    }
+    return settings;
 }
 
 std::vector<InstantRange> openHoursOf(const Studio& studio, Instant now)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/id.h"
 #include "core/base/time.h"
 #include "core/record/hours.h"
 
@@ -17,6 +18,7 @@ struct Studio {
     std::string name;
     std::string zone; ///< IANA name, "Europe/Vienna"; empty: this machine's
     record::Hours hours;
+    std::map<PersonId, record::Hours> ownHours; ///< of people who are not there whenever the bench is
     bool fahrenheit = false;
     bool inches = false;
     std::string language; ///< BCP 47; empty: this machine's

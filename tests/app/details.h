@@ -26,6 +26,13 @@ public:
     {
         return {{QStringLiteral("padsDrying"), QStringLiteral("Pads are in the can"), false}};
     }
+    QStringList nightAhead() const override
+    {
+        return {QStringLiteral(
+                    "Before you go: Heron bowl: Wipe back the filler, start by 13:44 (a miss costs an afternoon)"),
+                QStringLiteral("Not cured by Sun 09:00: Banded jug: Sand the fill, about Sun 10:00 to Sun 11:00"),
+                QStringLiteral("Has to stay on: Cabinet")};
+    }
     QStringList movedBy(EventId, Instant, PieceId) const override
     {
         return {QStringLiteral("Wipe back: closes 13:44 instead of 13:49")};

@@ -222,7 +222,7 @@ Extras richExtras()
                      {PlaceId(2), QStringLiteral("Cabinet"), Temperature::fromCelsius(44.0), std::nullopt,
                       now() - hours{1}, false, false, true, 4, 2},
                      {PlaceId(3), QStringLiteral("Humid box"), Temperature::fromCelsius(16.5), percentHumidity(62),
-                      now() - hours{26}, true, true, false, 0, 1}};
+                      now() - hours{26}, true, true, true, 0, 1}};
     extras.mixKinds = {{QStringLiteral("adhesive"), QStringLiteral("Adhesive"), QStringLiteral("A-0192"), QStringLiteral("place in 75 s"), QStringLiteral("in place 75 s after mixing begins")},
                        {QStringLiteral("filler"), QStringLiteral("Filler"), QStringLiteral("F-0311"), QStringLiteral("7 cm of chip"),
                         QStringLiteral("at 26.4 °C one run is 7 cm of chip at most")},

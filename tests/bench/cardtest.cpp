@@ -107,6 +107,34 @@ TEST(Card, ATouchTestHasAnEqualNotYet)
     EXPECT_TRUE(bench.window(filler.piece, "dustPowder", minute)->askAgain.has_value());
 }
 
+TEST(Card, AsksAColdCabinetAsWarmAsTheCureWillHaveIt)
+{
+    // A piece held by wax lies in a cabinet that is off; the filler's coolest warm cure is 40 C (common practice, no
+    // source). Before the tap the card says whom that would harm.
+    Filler filler;
+    filler.bench.done(filler.piece, "wipeBack", 110);
+    record::Piece& held = filler.bench.add("urushiSeam");
+    held.materialsInIt = {"waxOrTape"};
+    const PieceId other = held.id;
+    Event placed = filler.bench.event(What::Placed, 111);
+    placed.piece = other;
+    placed.place = TestBench::cabinet;
+    filler.bench.tell(placed);
+    filler.bench.read(TestBench::cabinet, 24, 40, 112);
+    const auto names = [&](double minute) {
+        const auto card = filler.bench.card(filler.piece, minute);
+        return std::ranges::any_of(card->hazards, [&](const HazardFinding& finding) {
+            return finding.hazard->key == "INC-04" && std::ranges::find(finding.pieces, other) != finding.pieces.end();
+        });
+    };
+    EXPECT_TRUE(names(180));
+    placed = filler.bench.event(What::Placed, 181);
+    placed.piece = other;
+    placed.place = TestBench::shelf;
+    filler.bench.tell(placed);
+    EXPECT_FALSE(names(182));
+}
+
 TEST(Card, HoldStopsStartsNotChemistry)
 {
     Filler filler;

@@ -139,6 +139,11 @@ TEST(CardWording, PutsTheWholeCardIntoOneSentence)
     EXPECT_EQ(cardSentence(card, {}, cardNow, {}).toStdString(),
               "Wipe back the filler. 2 of 4. open. Heron bowl. 260417-5. Ines Varga. Bench. 2:00, start by 13:44. "
               "closes 13:49");
+    bench::Reason caution{.kind = bench::ReasonKind::Caution};
+    caution.text = "No flame until pads are dry.";
+    card.reasons = {caution, caution};
+    EXPECT_FALSE(cardSentence(card, {}, cardNow, {}).contains(QStringLiteral(".."))) << "nothing is read out twice";
+    EXPECT_TRUE(cardSentence(card, {}, cardNow, {}).endsWith(QStringLiteral("dry. No flame until pads are dry")));
 }
 
 TEST(CardWording, HasWordsForEveryActAndState)

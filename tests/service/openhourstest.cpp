@@ -121,6 +121,8 @@ TEST(Studio, IsTheSameOutOfItsSettings)
     studio.hours.exceptions[year(2028) / 2 / 29] = {};
     studio.fahrenheit = true;
     studio.language = "pt-BR";
+    studio.ownHours[PersonId(3)] = everyDay("13:00-17:00");
+    studio.ownHours[PersonId(12)].exceptions[year(2028) / 2 / 29] = {};
     EXPECT_EQ(studioOf(settingsOf(studio)), studio);
     EXPECT_EQ(studioOf({}), Studio{}) << "nothing told is nothing known";
 }
