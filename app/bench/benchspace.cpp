@@ -102,8 +102,15 @@ void BenchSpace::setPlan(const BenchPlan& plan)
 
 void BenchSpace::hideOwners(bool hidden)
 {
-    m_picture.hideOwners = hidden;
+    m_ownersHidden = hidden;
+    m_picture.hideOwners = m_ownersHidden || m_ownersCovered;
     compose(false);
+}
+
+void BenchSpace::coverOwners(bool covered)
+{
+    m_ownersCovered = covered;
+    hideOwners(m_ownersHidden);
 }
 
 PieceId BenchSpace::wantedBlock() const

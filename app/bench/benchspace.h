@@ -33,6 +33,8 @@ public:
     /// How the whole window shares out its room; this is the larger part of it.
     void setPlan(const BenchPlan& plan);
     void hideOwners(bool hidden);
+    /// Owners are hidden for as long as somebody else may look over the shoulder, whatever was wished.
+    void coverOwners(bool covered);
     /// No touch is taken for 20 s.
     void wipeGlass();
     /// Asks which living mix was used, where there is not exactly one.
@@ -109,6 +111,8 @@ private:
     parts::ActView* m_wipe;
     Pedal* m_pedal;
     bool m_covered = false;
+    bool m_ownersHidden = false;  ///< as wished
+    bool m_ownersCovered = false; ///< while a piece is taken in
 };
 
 } // namespace mend::app

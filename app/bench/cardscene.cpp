@@ -132,33 +132,41 @@ private:
         const double right = m_text.left() + m_text.width();
         const double digitsWide = std::max(m_scribe.width(m_face.count.digits, Role::CardDigits),
                                            m_scribe.width(m_face.count.below, Role::Reason));
-        const double digits = std::min(digitsWide, (right - left) * 0.55);
+        const bool longBelow = m_scribe.width(m_face.count.below, Role::Reason) > (right - left) * 0.42;
+        const double digits = longBelow ? std::max(m_scribe.width(m_face.count.digits, Role::CardDigits),
+                                                   m_scribe.width(m_face.count.below, Role::Reason) * 0.62)
+                                        : std::min(digitsWide, (right - left) * 0.55);
         const double digitsHigh = rows(Role::CardDigits);
         m_scribe.text({right - digits, top - m_scribe.px(3), digits, digitsHigh}, m_face.count.digits,
                       {Role::CardDigits, m_ink, m_ground}, Qt::AlignRight);
-        m_scribe.text({right - digits, top + digitsHigh - m_scribe.px(5), digits, double(rows(Role::Reason))},
-                      m_face.count.below, {Role::Reason, m_ink2, m_ground}, Qt::AlignRight);
+        m_scribe.lines({right - digits, top + digitsHigh - m_scribe.px(5), digits, 2.0 * rows(Role::Reason)},
+                       m_face.count.below, {Role::Reason, m_ink2, m_ground}, 2, Qt::AlignRight);
         m_figure = QRectF(right - digits, top, digits, digitsHigh + rows(Role::Reason));
         const double wide = right - digits - m_scribe.px(12) - left;
         const double row = rows(Role::Reason);
+        double head = headHeight(look());
         if (m_scribe.width(m_face.act, Role::CardVerb) <= wide) {
             title(left, top, wide, Role::CardVerb);
             const double second = top + rows(Role::CardVerb);
             m_scribe.text({left, second, wide, row}, m_face.name, {Role::Reason, m_ink2, m_ground});
             m_scribe.text({left, second + row, wide, row}, m_face.whose, {Role::Reason, m_ink2, m_ground});
         } else {
-            // What to do must be whole; whose it is may be shortened.
-            const double verb = m_scribe.lines({left, top, wide, 2.0 * rows(Role::BodyBold)}, m_face.act,
-                                               {Role::BodyBold, m_ink, m_ground}, 2);
-            const bool oneLine = verb < 1.5 * rows(Role::BodyBold);
+            // What to do must be whole; whose it is may be shortened where the card has no room left for it.
+            const double spare = m_text.height() - headHeight(look()) - m_scribe.px(30) - 2.0 * row;
+            const int most = spare >= row + rows(Role::BodyBold) ? 3 : 2;
+            const double verb = m_scribe.lines({left, top, wide, most * double(rows(Role::BodyBold))}, m_face.act,
+                                               {Role::BodyBold, m_ink, m_ground}, most);
+            const double whole = verb + 2.0 * row;
+            const bool apart = whole <= headHeight(look()) + std::max(0.0, spare);
             m_scribe.text({left, top + verb, wide, row},
-                          oneLine ? m_face.name : service::joined({m_face.name, m_face.whose}),
+                          apart ? m_face.name : service::joined({m_face.name, m_face.whose}),
                           {Role::Reason, m_ink2, m_ground});
-            if (oneLine) {
+            if (apart) {
                 m_scribe.text({left, top + verb + row, wide, row}, m_face.whose, {Role::Reason, m_ink2, m_ground});
+                head = std::max(head, whole);
             }
         }
-        m_below = top + headHeight(look()) + m_scribe.px(4);
+        m_below = top + head + m_scribe.px(4);
     }
 
     // Every figure can be asked why.
@@ -268,9 +276,16 @@ private:
                 ++i;
             }
             const bool bold = role == Role::ReasonBold;
-            m_scribe.text({double(m_text.left()), top, double(m_text.width()), row}, words,
-                          {role, bold ? m_ink : m_ink2, m_ground});
-            top += row;
+            const double rest = bottom + 1.0 - top;
+            const bool wraps = m_scribe.width(words, role) > m_text.width() && rest >= 2.0 * row;
+            const Scribe::Ink ink{role, bold ? m_ink : m_ink2, m_ground};
+            if (wraps) { // what there is room for is said whole
+                top += m_scribe.lines({double(m_text.left()), top, double(m_text.width()), rest}, words, ink,
+                                      static_cast<int>(rest / row));
+            } else {
+                m_scribe.text({double(m_text.left()), top, double(m_text.width()), row}, words, ink);
+                top += row;
+            }
         }
     }
 

@@ -16,6 +16,10 @@ int topHeight(const parts::Look& look);
 parts::Scene bandScene(const Picture& picture, QSize size, int rows, bool mirrored, Hands& hands);
 int bandHeight(const Picture& picture, int rows);
 
+/// When hands are wanted for what a card speaks of, as far as the Bench knows without a plan: at the latest that its
+/// close allows, or from now until what is under hands is done. Empty: at no certain time.
+std::optional<InstantRange> handsWanted(const bench::Card& card, Instant now);
+
 /// Said over everything while the glass may be wiped.
 parts::Scene wipeScene(const parts::Look& look, QSize size, qint64 millisecondsLeft, bool mirrored);
 

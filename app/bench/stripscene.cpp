@@ -199,6 +199,7 @@ private:
                           {due ? Role::ReasonBold : Role::Reason, t.ink, t.ground});
             parts::SeamInk ink{due ? t.ink : t.gold, t.hair, t.ink, t.ground};
             parts::drawSeam(m_scribe, card->seam, axis, y + row / 2.0, m_scribe.px(9), ink, parts::SeamDetail::Common);
+            hands(*card, axis, y + m_scribe.px(1));
             Hit hit;
             hit.key = QStringLiteral("strip/%1").arg(card->piece.value());
             hit.rect = QRect(0, int(y), wide, int(row));
@@ -210,6 +211,19 @@ private:
             y += row;
         }
         m_scribe.line({axis.left, top - m_scribe.px(2)}, {axis.left, bottom}, t.ink, m_scribe.px(2), t.ground);
+    }
+
+    /// An ink bar over the seam: when hands are wanted at the latest, or how long they are still on it.
+    void hands(const bench::Card& card, const parts::TimeAxis& axis, double top)
+    {
+        const auto wanted = handsWanted(card, m_picture.now);
+        if (!wanted || axis.x(wanted->from) >= axis.right()) {
+            return;
+        }
+        const auto& t = m_scribe.tokens();
+        const double from = std::max(axis.left, axis.x(wanted->from));
+        const double to = std::min(axis.right(), std::max(axis.x(wanted->to), from + m_scribe.px(3)));
+        m_scribe.fill({from, top, to - from, double(m_scribe.px(2.5))}, t.ink);
     }
 
     void hourLines(const parts::TimeAxis& axis, const Ruler& ruler, double bottom)
@@ -246,6 +260,23 @@ private:
 };
 
 } // namespace
+
+std::optional<InstantRange> handsWanted(const bench::Card& card, Instant now)
+{
+    if (!card.window || card.window->handsOn <= Span{0}) {
+        return std::nullopt;
+    }
+    const bench::Window& window = *card.window;
+    if (window.begunAt) {
+        const Instant off = *window.begunAt + window.handsOn;
+        return off > now ? std::optional(InstantRange{now, off}) : std::nullopt;
+    }
+    if (!window.latestStart || !window.closes || window.soft || *window.closes <= now) {
+        return std::nullopt;
+    }
+    const Instant from = std::max(now, *window.latestStart);
+    return InstantRange{from, std::max(from, std::min(from + window.handsOn, *window.closes))};
+}
 
 int bandHeight(const Picture& picture, int rows)
 {

@@ -338,7 +338,12 @@ void ActView::paintEvent(QPaintEvent* event)
         const double out = m_focusPen / 2.0 + 2.0;
         painter.setPen(QPen(m_focusInk, m_focusPen));
         painter.setBrush(Qt::NoBrush);
-        painter.drawRoundedRect(QRectF(focused->rect).adjusted(-out, -out, out, out), 8, 8);
+        // Whole at the edges of the view, too.
+        const double half = m_focusPen / 2.0;
+        painter.drawRoundedRect(QRectF(focused->rect)
+                                    .adjusted(-out, -out, out, out)
+                                    .intersected(QRectF(rect()).adjusted(half, half, -half, -half)),
+                                8, 8);
     }
 }
 

@@ -138,6 +138,13 @@ void SheetView::resizeEvent(QResizeEvent* event)
 {
     ScrollView::resizeEvent(event);
     compose();
+    // What is being typed into stays in sight when the view becomes lower.
+    if (const auto typed = m_fields.find(focusedField()); typed != m_fields.end()) {
+        const QRect place = typed->second->geometry();
+        if (place.top() < 0 || place.bottom() > height()) {
+            scrollTo(offset() + place.center().y() - height() / 2);
+        }
+    }
 }
 
 void SheetView::changeEvent(QEvent* event)

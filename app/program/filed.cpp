@@ -76,6 +76,7 @@ LookWishes wishedLook(const QSettings& settings)
                                                       : parts::Theme::Light;
     look.scale = std::clamp(settings.value(QStringLiteral("look/scale"), 1.0).toDouble(), 1.0, 2.0);
     look.reduceMotion = settings.value(QStringLiteral("look/reduceMotion")).toBool();
+    look.letters = settings.value(QStringLiteral("look/letters")).toBool();
     look.actionsLeft = settings.value(QStringLiteral("look/actionsLeft")).toBool();
     if (const double dpi = settings.value(QStringLiteral("look/dpi")).toDouble(); dpi >= 70 && dpi <= 350) {
         look.dpi = dpi;
@@ -85,7 +86,7 @@ LookWishes wishedLook(const QSettings& settings)
 
 LookSettings lookSettings(const LookWishes& wishes)
 {
-    return {wishes.theme, wishes.scale, wishes.reduceMotion, wishes.actionsLeft, wishes.dpi};
+    return {wishes.theme, wishes.scale, wishes.reduceMotion, wishes.actionsLeft, wishes.dpi, wishes.letters};
 }
 
 void Filed::showSettings()
@@ -189,6 +190,7 @@ void Filed::keepStudio(const service::Studio& studio)
     });
     m_manner.zone = studio.timeZone();
     m_manner.fahrenheit = studio.fahrenheit;
+    m_manner.inches = studio.inches;
     m_parts.link.setManner(m_manner);
     m_parts.spaces.setManner(m_manner);
     reloadRoster();
@@ -204,6 +206,7 @@ void Filed::wishLook(const LookWishes& wishes)
     m_settings.setValue(QStringLiteral("look/scale"), wishes.scale);
     m_settings.setValue(QStringLiteral("look/reduceMotion"), wishes.reduceMotion);
     m_settings.setValue(QStringLiteral("look/actionsLeft"), wishes.actionsLeft);
+    m_settings.setValue(QStringLiteral("look/letters"), wishes.letters);
     m_settings.setValue(QStringLiteral("look/dpi"), wishes.dpi.value_or(0.0));
     m_parts.window.setLookSettings(lookSettings(wishes));
     showSettings();

@@ -201,6 +201,21 @@ Sheet SettingsSpace::handsSheet()
                                  m_now.look.actionsLeft == left});
     }
     sheet.add(sides);
+    Sheet::Choices letters;
+    letters.label = tr("Letters on the glass");
+    for (const bool on : {false, true}) {
+        letters.choices.push_back({QStringLiteral("hands/letters/%1").arg(int(on)),
+                                   on ? tr("Whenever I type") : tr("A keyboard is here"),
+                                   {},
+                                   [this, on] {
+                                       LookWishes wished = m_now.look;
+                                       wished.letters = on;
+                                       wish(wished);
+                                   },
+                                   false,
+                                   m_now.look.letters == on});
+    }
+    sheet.add(letters);
     sheet.head(tr("Pedal or one key"));
     sheet.say(tr("Pressed short: hands on it. Held for a second: done, on the large block alone. Each answers with a "
                  "sound of its own."));

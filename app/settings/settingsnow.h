@@ -20,6 +20,7 @@ struct LookWishes {
     bool reduceMotion = false;
     bool actionsLeft = false;
     std::optional<double> dpi; ///< measured with a card; empty: what the screen says
+    bool letters = false;      ///< letters on the glass, for a tablet without a keyboard
     bool operator==(const LookWishes&) const = default;
 };
 

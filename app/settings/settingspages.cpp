@@ -37,9 +37,18 @@ Sheet SettingsSpace::studioSheet()
 Sheet SettingsSpace::hoursSheet()
 {
     Sheet sheet;
-    sheet.title = tr("Bench hours");
-    sheet.say(tr("Outside them only what can still be saved and is costly sounds; the rest waits for the morning."),
-              Sheet::Tone::Quiet);
+    const auto whose = std::ranges::find(m_now.people, m_hoursOf, &record::Person::id);
+    const bool own = whose != m_now.people.end();
+    sheet.title = own ? tr("Hours of %1").arg(service::isolated(text(whose->name))) : tr("Bench hours");
+    if (own) {
+        sheet.back = {QStringLiteral("hours/people"), tr("Back to the people"), {}, [this] {
+                          openSettings(SettingsPage::People);
+                      }};
+    }
+    sheet.say(
+        own ? tr("Nothing told: there whenever the bench is.")
+            : tr("Outside them only what can still be saved and is costly sounds; the rest waits for the morning."),
+        Sheet::Tone::Quiet);
     for (std::size_t day = 0; day < m_hours.size(); ++day) {
         sheet.add(Sheet::Field{QStringLiteral("hours/%1").arg(day),
                                m_manner.locale.standaloneDayName(static_cast<int>(day) + 1),
@@ -56,12 +65,40 @@ Sheet SettingsSpace::hoursSheet()
                          refresh();
                      }}};
     sheet.add(acts);
-    for (const auto& [date, parts] : m_now.studio.hours.exceptions) {
+    sayDates(sheet);
+    return sheet;
+}
+
+void SettingsSpace::sayDates(Sheet& sheet)
+{
+    sheet.head(tr("Dates that are not like their weekday"));
+    for (const auto& [date, parts] : hoursNow().exceptions) {
         record::Hours one;
         one.exceptions[date] = parts;
-        sheet.say(text(record::hoursText(one)), Sheet::Tone::Quiet);
+        const QString line = text(record::hoursText(one)).simplified();
+        Sheet::Choices drop;
+        drop.label = line;
+        drop.choices = {{QStringLiteral("hours/date/%1/drop").arg(line.section(QLatin1Char(' '), 0, 0)),
+                         tr("As its weekday again"),
+                         {},
+                         [this, date = date] { dropDate(date); }}};
+        sheet.add(drop);
     }
-    return sheet;
+    sheet.add(Sheet::Field{QStringLiteral("hours/date"),
+                           tr("Date: year-month-day"),
+                           m_date,
+                           {},
+                           m_dateFault,
+                           [this](const QString& typed) { m_date = typed; }});
+    sheet.add(Sheet::Field{QStringLiteral("hours/date/parts"),
+                           tr("Hours on that date; nothing: closed"),
+                           m_dateHours,
+                           {},
+                           {},
+                           [this](const QString& typed) { m_dateHours = typed; }});
+    Sheet::Choices keep;
+    keep.choices = {{QStringLiteral("hours/date/keep"), tr("That day is different"), {}, [this] { keepDate(); }, true}};
+    sheet.add(keep);
 }
 
 Sheet SettingsSpace::peopleSheet()
@@ -83,6 +120,15 @@ Sheet SettingsSpace::peopleSheet()
                                    m_people[id] = words;
                                    refresh();
                                }});
+        const bool ownHours = m_now.studio.ownHours.contains(person.id);
+        sheet.add(Sheet::Row{QStringLiteral("person/%1/hours").arg(person.id.value()),
+                             tr("Hours of %1").arg(service::isolated(text(person.name))),
+                             {},
+                             ownHours ? tr("their own") : tr("as the bench"),
+                             [this, id = person.id] {
+                                 m_page = SettingsPage::Hours;
+                                 openHoursOf(id);
+                             }});
         if (typed.simplified() != text(person.name)) {
             Sheet::Choices rename;
             rename.choices = {{QStringLiteral("person/%1/keep").arg(person.id.value()),

@@ -46,6 +46,7 @@ void SettingsSpace::setNow(SettingsNow now)
 void SettingsSpace::openSettings(SettingsPage page)
 {
     m_page = page;
+    m_hoursOf = {};
     m_asking = m_capturing = false;
     m_place = {};
     m_slots.clear();
@@ -65,9 +66,13 @@ void SettingsSpace::beginEditing()
     m_fault.clear();
     m_name = m_page == SettingsPage::Studio ? text(m_now.studio.name) : QString();
     m_hoursFaults = {};
+    m_date.clear();
+    m_dateHours.clear();
+    m_dateFault.clear();
+    const record::Hours hours = hoursNow();
     for (std::size_t day = 0; day < m_hours.size(); ++day) {
         record::Hours one;
-        one.week[day] = m_now.studio.hours.week[day];
+        one.week[day] = hours.week[day];
         // "mon 09:00-12:30 13:00-17:30": the first word is the day's, which the label says already.
         m_hours[day] = text(record::hoursText(one)).section(QLatin1Char(' '), 1).simplified();
         if (one.week[day].empty()) {
@@ -192,7 +197,7 @@ void SettingsSpace::wish(LookWishes look)
 void SettingsSpace::keepHours()
 {
     static constexpr std::array<const char*, 7> days{"mon", "tue", "wed", "thu", "fri", "sat", "sun"};
-    service::Studio studio = m_now.studio;
+    record::Hours hours = hoursNow();
     bool good = true;
     for (std::size_t day = 0; day < days.size(); ++day) {
         const QString typed = m_hours[day].simplified();
@@ -201,13 +206,63 @@ void SettingsSpace::keepHours()
         m_hoursFaults[day] = read ? QString() : tr("Times rise and do not overlap: 09:00-12:30 13:00-17:30");
         good = good && read;
         if (read) {
-            studio.hours.week[day] = read->week[day];
+            hours.week[day] = read->week[day];
         }
     }
     refresh();
     if (good) {
-        Q_EMIT studioTold(studio);
+        tellHours(hours);
     }
+}
+
+record::Hours SettingsSpace::hoursNow() const
+{
+    if (!m_hoursOf.isSet()) {
+        return m_now.studio.hours;
+    }
+    const auto own = m_now.studio.ownHours.find(m_hoursOf);
+    return own == m_now.studio.ownHours.end() ? record::Hours{} : own->second;
+}
+
+void SettingsSpace::tellHours(const record::Hours& hours)
+{
+    service::Studio studio = m_now.studio;
+    (m_hoursOf.isSet() ? studio.ownHours[m_hoursOf] : studio.hours) = hours;
+    Q_EMIT studioTold(studio);
+}
+
+void SettingsSpace::openHoursOf(PersonId person)
+{
+    m_hoursOf = person;
+    beginEditing();
+    openPage();
+}
+
+/// A date that is not like its weekday: as it is written in the file, so that it is read by the same hand.
+void SettingsSpace::keepDate()
+{
+    const QString typed = m_dateHours.simplified();
+    const QString line = m_date.simplified() + QLatin1Char(' ') + (typed.isEmpty() ? QStringLiteral("closed") : typed);
+    const auto read = record::hoursFromText(line.toStdString());
+    const bool isDate = read && read->exceptions.size() == 1;
+    m_dateFault = isDate ? QString() : tr("A date such as 2026-12-24, and times that rise: 09:00-12:30");
+    if (!isDate) {
+        refresh();
+        return;
+    }
+    record::Hours hours = hoursNow();
+    hours.exceptions[read->exceptions.begin()->first] = read->exceptions.begin()->second;
+    m_date.clear();
+    m_dateHours.clear();
+    refresh();
+    tellHours(hours);
+}
+
+void SettingsSpace::dropDate(std::chrono::year_month_day date)
+{
+    record::Hours hours = hoursNow();
+    hours.exceptions.erase(date);
+    tellHours(hours);
 }
 
 void SettingsSpace::keepPerson(PersonId id)

@@ -60,6 +60,13 @@ private:
     QString valueOf(SettingsPage page) const;
     void beginEditing();
     void keepHours();
+    void keepDate();
+    void dropDate(std::chrono::year_month_day date);
+    void tellHours(const record::Hours& hours);
+    void openHoursOf(PersonId person);
+    /// The hours that are edited now: the bench's, or those of one person.
+    record::Hours hoursNow() const;
+    void sayDates(parts::Sheet& sheet);
     void keepPerson(PersonId id);
     void keepPlace();
     void editPlace(const record::Place& place);
@@ -71,6 +78,10 @@ private:
     QString m_name;                       ///< of the studio, or of somebody new
     std::array<QString, 7> m_hours;       ///< Monday first, as typed
     std::array<QString, 7> m_hoursFaults; ///< by weekday
+    PersonId m_hoursOf;                   ///< whose hours are edited; unset: the bench's
+    QString m_date;                       ///< an exception, as typed
+    QString m_dateHours;
+    QString m_dateFault;
     std::map<PersonId, QString> m_people; ///< names as typed
     record::Place m_place;                ///< the place that is told now
     QString m_slots;

@@ -1,6 +1,6 @@
 #include "app/shell/mainwindow.h"
 
-#include <QCoreApplication>
+#include <QApplication>
 #include <QKeyEvent>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -34,7 +34,7 @@ bool isTyping(const QObject* focus)
 MainWindow::MainWindow(parts::TapGate& gate, QWidget* parent)
     : QWidget(parent), m_gate(gate), m_here(benchKey()), m_rail(new parts::ActView(gate, this)),
       m_bannerView(new parts::ActView(gate, this)), m_stack(new QStackedWidget(this)), m_bench(new BenchSpace(gate)),
-      m_urgent(new parts::ActView(gate, this))
+      m_urgent(new parts::ActView(gate, this)), m_letters(new parts::LetterPad(gate, this))
 {
     setWindowTitle(tr("Mendbench"));
     setAutoFillBackground(true);
@@ -48,6 +48,13 @@ MainWindow::MainWindow(parts::TapGate& gate, QWidget* parent)
         m_blockCovered = covered;
         arrange();
     });
+    m_letters->hide();
+    connect(m_letters, &parts::LetterPad::done, this, [this] {
+        if (m_letters->line()) {
+            m_letters->line()->clearFocus();
+        }
+    });
+    connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) { focusMovedTo(now); });
     qApp->installEventFilter(this);
     applyLook();
 }
@@ -116,8 +123,21 @@ void MainWindow::applyLook()
         view->setGround(view == m_urgent ? t.block : t.ground);
     }
     m_bench->setLook(m_look);
+    m_letters->setLook(m_look);
+    focusMovedTo(m_letters->line());
     arrange();
     Q_EMIT lookChanged();
+}
+
+/// Letters come with a line that is typed into and go with it.
+void MainWindow::focusMovedTo(QWidget* widget)
+{
+    const bool line = widget && isTyping(widget) && widget->window() == this;
+    m_letters->typeInto(line ? widget : nullptr);
+    if ((m_settings.letters && line) != m_letters->isVisibleTo(this)) {
+        m_letters->setVisible(m_settings.letters && line);
+        arrange();
+    }
 }
 
 void MainWindow::setBanners(std::vector<Banner> banners)
@@ -185,19 +205,30 @@ void MainWindow::arrange()
     m_rail->setGeometry(mirrored ? width() - rail : 0, 0, rail, height());
     const int left = mirrored ? 0 : kept;
     const int wide = width() - kept;
-    const int banners = static_cast<int>(m_banners.size()) * bannerHeight(m_look);
+    const int across = bannersAcross(wide);
+    const int banners = (static_cast<int>(m_banners.size()) + across - 1) / across * bannerHeight(m_look);
     m_bannerView->setVisible(banners > 0);
     m_bannerView->setGeometry(left, 0, wide, banners);
+    // The letters have room of their own, so that the line that is typed into is never under them.
+    const int letters = m_letters->isVisibleTo(this) ? parts::LetterPad::heightFor(m_look) : 0;
+    m_letters->setGeometry(left, height() - letters, wide, letters);
     const bool strip = (m_here != benchKey() || m_blockCovered) && mostUrgent(m_bench->picture());
     const int foot = strip ? urgentHeight(m_look) : 0;
     m_urgent->setVisible(strip);
-    m_urgent->setGeometry(left, height() - foot, wide, foot);
-    m_stack->setGeometry(left, banners, wide, height() - banners - foot);
+    m_urgent->setGeometry(left, height() - letters - foot, wide, foot);
+    m_stack->setGeometry(left, banners, wide, height() - banners - foot - letters);
     m_bench->setPlan(m_plan);
     if (m_railOpen) {
         m_rail->raise();
     }
     compose();
+}
+
+/// Two notices stand beside each other where there is room, so that the cards keep theirs.
+int MainWindow::bannersAcross(int wide) const
+{
+    constexpr double leastForTwo = 1000.0;
+    return m_banners.size() > 1 && wide >= m_look.measure.px(leastForTwo) ? 2 : 1;
 }
 
 void MainWindow::compose()
@@ -211,15 +242,17 @@ void MainWindow::compose()
                                                          [this](const QString& key) { go(key); })),
           {}}});
     std::vector<parts::ActView::Part> shown;
-    int y = 0;
     const int high = bannerHeight(m_look);
-    for (const Banner& banner : m_banners) {
-        shown.push_back({QPoint(0, y),
+    const int across = bannersAcross(m_bannerView->width());
+    for (int i = 0; i < static_cast<int>(m_banners.size()); ++i) {
+        const bool alone = i % across == 0 && i + 1 == static_cast<int>(m_banners.size());
+        const int width = alone ? m_bannerView->width() : m_bannerView->width() / across;
+        const int x = i % across * width;
+        shown.push_back({QPoint(mirrored ? m_bannerView->width() - x - width : x, i / across * high),
                          std::make_shared<const parts::Scene>(
-                             bannerScene(m_look, QSize(m_bannerView->width(), high), mirrored, banner,
+                             bannerScene(m_look, QSize(width, high), mirrored, m_banners[static_cast<std::size_t>(i)],
                                          [this](const QString& key) { this->banner(key); })),
                          {}});
-        y += high;
     }
     m_bannerView->setParts(std::move(shown));
     composeUrgent();

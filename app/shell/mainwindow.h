@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/bench/benchspace.h"
+#include "app/parts/letterpad.h"
 #include "app/shell/shellscenes.h"
 
 #include <QStackedWidget>
@@ -16,6 +17,7 @@ struct LookSettings {
     bool reduceMotion = false;
     bool actionsLeft = false;
     std::optional<double> dpi; ///< measured with a card; empty: what the screen says
+    bool letters = false;      ///< letters on the glass whenever a line is typed into
 };
 
 /// The one window: a rail of words, the spaces behind it, banners above and, in every space but
@@ -45,6 +47,8 @@ public:
     parts::ActView& rail() { return *m_rail; }
     parts::ActView& urgent() { return *m_urgent; }
     parts::ActView& banners() { return *m_bannerView; }
+    /// Letters on the glass; seen only while a line is typed into and where they are wished.
+    parts::LetterPad& letters() { return *m_letters; }
 
 Q_SIGNALS:
     void spaceChanged(const QString& key);
@@ -78,6 +82,8 @@ private:
     void compose();
     void composeUrgent();
     void gatherBanners();
+    int bannersAcross(int wide) const;
+    void focusMovedTo(QWidget* widget);
     void banner(const QString& key);
     void go(const QString& key);
     /// The words of the rail: of the spaces that have one.
@@ -98,6 +104,7 @@ private:
     QStackedWidget* m_stack;
     BenchSpace* m_bench;
     parts::ActView* m_urgent;
+    parts::LetterPad* m_letters;
 };
 
 } // namespace mend::app

@@ -106,7 +106,14 @@ parts::Scene bannerScene(const parts::Look& look, QSize size, bool mirrored, con
         right -= wide + look.measure.px(16);
     }
     const QRectF words(margin, 0.0, right - margin, size.height());
-    scribe.text(words, banner.words, {Role::BodyBold, t.ink, t.card});
+    if (scribe.width(banner.words, Role::BodyBold) <= words.width()) {
+        scribe.text(words, banner.words, {Role::BodyBold, t.ink, t.card});
+    } else { // two smaller lines rather than one cut short
+        const double row = scribe.lineHeight(Role::ReasonBold);
+        const double high = std::min(2.0 * row, words.height());
+        scribe.lines({words.left(), (size.height() - high) / 2.0, words.width(), high}, banner.words,
+                     {Role::ReasonBold, t.ink, t.card}, 2);
+    }
     Hit said;
     said.key = QStringLiteral("banner/words/") + banner.key;
     said.rect = words.toRect();

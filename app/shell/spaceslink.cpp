@@ -1,5 +1,7 @@
 #include "app/shell/spaceslink.h"
 
+#include "core/bench/night.h"
+#include "core/service/nightwording.h"
 #include "core/service/toldwording.h"
 
 #include <QDateTime>
@@ -55,10 +57,10 @@ SpacesLink::SpacesLink(Services services, MainWindow& window, parts::TapGate& ga
 
 void SpacesLink::addSpaces()
 {
+    m_window.addSpace(QStringLiteral("addpiece"), tr("Intake"), m_addPiece);
     m_window.addSpace(QStringLiteral("log"), tr("Log"), m_log);
     m_window.addSpace(QStringLiteral("rules"), tr("Rules"), m_rules);
     m_window.addSpace(QStringLiteral("settings"), tr("Settings"), m_settings);
-    m_window.addSpace(QStringLiteral("addpiece"), {}, m_addPiece);
     m_window.addSpace(QStringLiteral("whileaway"), {}, m_away);
     const auto dress = [this] {
         for (auto* space : std::initializer_list<parts::SheetSpace*>{m_log, m_rules, m_settings, m_addPiece}) {
@@ -68,7 +70,9 @@ void SpacesLink::addSpaces()
     };
     dress();
     connect(&m_window, &MainWindow::lookChanged, this, dress);
-    connect(&m_window, &MainWindow::spaceChanged, this, [this] {
+    connect(&m_window, &MainWindow::spaceChanged, this, [this](const QString& key) {
+        // Whoever brings a piece stands at the screen and reads no other owner's name on it.
+        m_window.bench().coverOwners(key == QLatin1String("addpiece"));
         m_daysBack = 0;
         show();
     });
@@ -187,6 +191,9 @@ void SpacesLink::askAfter(InstantRange away)
     m_asked.away = away;
     m_asked.heated.clear();
     m_asked.nights.clear();
+    const bench::Board& board = m_services.bench.board();
+    m_asked.ended =
+        service::endedWords(bench::endedMeanwhile(board.windows, away), service::namesOf(board), now(), m_manner);
     for (const record::Place& place : m_services.bench.bench().roster.places) {
         if (isHeated(place.kind)) {
             m_asked.heated.push_back({place.id, text(place.name)});

@@ -1,3 +1,4 @@
+#include "app/bench/scenes.h"
 #include "app/shell/mainwindow.h"
 #include "tests/app/details.h"
 #include "tests/app/samples.h"
@@ -5,6 +6,7 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QTest>
+#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace mend::app {
@@ -254,6 +256,103 @@ TEST_F(BenchAtWork, AReadingIsTypedOnOurOwnDigits)
     EXPECT_EQ(readings[0].temperature, Temperature::fromCelsius(27.5));
     EXPECT_EQ(readings[0].humidity, percentHumidity(44));
     EXPECT_FALSE(bench.panel().isOpen());
+}
+
+TEST_F(BenchAtWork, LettersOnTheGlassTypeAndNeverCoverTheLine)
+{
+    LookSettings look;
+    look.letters = true;
+    look.dpi = 96.0;
+    window.setLookSettings(look);
+    EXPECT_FALSE(window.letters().isVisible()) << "nothing is typed into yet";
+    tap(bench.cards(), moreKey(PieceId(2)));
+    clock += 600;
+    const PanelPage more = *bench.panel().page();
+    const auto note = std::ranges::find(more.choices, QStringLiteral("more/note"), &PanelPage::Choice::key);
+    ASSERT_NE(note, more.choices.end());
+    note->act();
+    clock += 600;
+    QLineEdit& words = bench.panel().words();
+    words.setFocus();
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(window.letters().isVisible());
+    const QRect line(words.mapTo(&window, QPoint()), words.size());
+    EXPECT_FALSE(line.intersects(window.letters().geometry()));
+    EXPECT_TRUE(window.rect().contains(line));
+    for (const char* key : {"capital", "r", "i", "m", "space", "accents", "ó", "back", "k"}) {
+        clock += 600;
+        if (QLatin1String(key) == QLatin1String("k")) {
+            tap(window.letters(), QStringLiteral("letter/accents"));
+            clock += 600;
+        }
+        tap(window.letters(), QStringLiteral("letter/") + QString::fromUtf8(key));
+    }
+    EXPECT_EQ(words.text(), QStringLiteral("Rim k"));
+    EXPECT_TRUE(words.hasFocus());
+    clock += 600;
+    tap(window.letters(), QStringLiteral("letter/done"));
+    EXPECT_FALSE(window.letters().isVisible());
+}
+
+TEST_F(BenchAtWork, ATimeThatWasToldIsKeptWhenItIsAskedWhichMix)
+{
+    std::vector<std::optional<Instant>> when;
+    QObject::connect(&bench.told(), &Told::actedWithMix, &bench.told(),
+                     [&](PieceId, const bench::CardAct&, MixId, std::optional<Instant> at) { when.push_back(at); });
+    const Instant earlier = samples::now() - std::chrono::minutes(4);
+    bench.askWhichMix(PieceId(3), {bench::ActKind::Finish, {}, "Glue is on"}, {MixId(1)}, earlier);
+    clock += 600;
+    tap(bench.panel(), QStringLiteral("whichmix/1"));
+    EXPECT_EQ(when, (std::vector<std::optional<Instant>>{earlier}));
+}
+
+TEST_F(BenchAtWork, ClosingForTheDaySaysWhatWillNotBeCured)
+{
+    std::vector<bool> away;
+    QObject::connect(&bench.told(), &Told::awayTold, &bench.told(), [&](bool told) { away.push_back(told); });
+    tap(bench.top(), QStringLiteral("person"));
+    clock += 600;
+    tap(bench.panel(), QStringLiteral("person/closing"));
+    clock += 600;
+    ASSERT_TRUE(bench.panel().page());
+    EXPECT_EQ(bench.panel().page()->text, details.nightAhead());
+    EXPECT_NE(bench.panel().hit(QStringLiteral("closing/read/3")), nullptr) << "a heated place nobody has read lately";
+    EXPECT_EQ(bench.panel().hit(QStringLiteral("closing/read/2")), nullptr);
+    tap(bench.panel(), QStringLiteral("closing/away"));
+    EXPECT_EQ(away, std::vector{true});
+}
+
+TEST_F(BenchAtWork, OwnersStayHiddenWhileAPieceIsTakenInWhateverIsWished)
+{
+    bench.coverOwners(true);
+    EXPECT_TRUE(bench.picture().hideOwners);
+    bench.hideOwners(false);
+    EXPECT_TRUE(bench.picture().hideOwners);
+    bench.coverOwners(false);
+    EXPECT_FALSE(bench.picture().hideOwners);
+    bench.hideOwners(true);
+    bench.coverOwners(false);
+    EXPECT_TRUE(bench.picture().hideOwners) << "the wish stands when the form is closed";
+}
+
+TEST(HandsWanted, AtTheLatestThatTheCloseAllowsOrUntilItIsDone)
+{
+    const Instant now = samples::now();
+    const auto minutes = [](int count) { return Span(std::chrono::minutes(count)); };
+    bench::Card card;
+    EXPECT_FALSE(handsWanted(card, now));
+    bench::Window window;
+    window.handsOn = minutes(5);
+    card.window = window;
+    EXPECT_FALSE(handsWanted(card, now)) << "at no certain time";
+    card.window->closes = now + minutes(20);
+    card.window->latestStart = now + minutes(15);
+    EXPECT_EQ(handsWanted(card, now), (InstantRange{now + minutes(15), now + minutes(20)}));
+    EXPECT_EQ(handsWanted(card, now + minutes(18)), (InstantRange{now + minutes(18), now + minutes(20)}));
+    EXPECT_FALSE(handsWanted(card, now + minutes(20)));
+    card.window->begunAt = now - minutes(2);
+    EXPECT_EQ(handsWanted(card, now), (InstantRange{now, now + minutes(3)}));
+    EXPECT_FALSE(handsWanted(card, now + minutes(4)));
 }
 
 TEST_F(BenchAtWork, AFactMayBeToldForFourMinutesAgo)

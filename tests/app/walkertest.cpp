@@ -130,6 +130,7 @@ TEST_P(Walked, EveryPageOfThePanelToo)
         [&] { panel.openMix(MixId(1)); },
         [&] { panel.openMixKinds(); },
         [&] { panel.openPeople(); },
+        [&] { panel.openClosing(); },
         [&] { panel.openSound(); },
         [&] {
             window.bench().askWhichMix(PieceId(3), {bench::ActKind::Finish, {}, "Glue is on"}, {MixId(1)},
@@ -151,6 +152,24 @@ TEST_P(Walked, EveryPageOfThePanelToo)
         const Walk found = walk(window);
         EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "") << panel.page()->title.toStdString();
         EXPECT_GT(found.acts, 1);
+    }
+}
+
+TEST_P(Walked, EveryLetterOnTheGlassCanBeHitAndRead)
+{
+    MainWindow window(m_gate);
+    dress(window);
+    parts::LetterPad& pad = window.letters();
+    pad.setLook(window.look());
+    pad.resize(window.width() - window.rail().width(), parts::LetterPad::heightFor(window.look()));
+    pad.show();
+    for (const char* page : {"letter/capital", "letter/figures", "letter/accents"}) {
+        Walk found;
+        found.over(pad, window.look());
+        found.gaps({&pad}, window.look());
+        EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "");
+        EXPECT_GT(found.acts, 30);
+        pad.activate(QString::fromLatin1(page));
     }
 }
 

@@ -132,6 +132,15 @@ TEST_F(Linked, AfterAGapTheHeatedPlacesAndTheNightAreAskedAbout)
     EXPECT_EQ(window->spaceShown(), QStringLiteral("bench"));
 }
 
+TEST_F(Linked, TheMorningSaysWhatWasOverMeanwhile)
+{
+    // The other gold seam may be filled 30 min after it was keyed, at about minute 40.
+    link->nobodyLooked({TestBench::at(5), TestBench::at(105)});
+    EXPECT_TRUE(says(link->whileAway().sheet(), QStringLiteral("Press filler into gaps and chips")));
+    link->nobodyLooked({TestBench::at(95), TestBench::at(105)});
+    EXPECT_FALSE(says(link->whileAway().sheet(), QStringLiteral("Press filler into gaps and chips")));
+}
+
 TEST_F(Linked, AShortGapAsksOnlyAboutHeat)
 {
     link->nobodyLooked({TestBench::at(90), TestBench::at(105)});
@@ -141,7 +150,9 @@ TEST_F(Linked, AShortGapAsksOnlyAboutHeat)
 
 TEST_F(Linked, TheShortFormKnowsProceduresOwnersAndNamesInHand)
 {
+    EXPECT_FALSE(window->bench().picture().hideOwners);
     Q_EMIT window->bench().addPieceWanted();
+    EXPECT_TRUE(window->bench().picture().hideOwners) << "somebody stands at the screen";
     EXPECT_EQ(window->spaceShown(), QStringLiteral("addpiece"));
     EXPECT_TRUE(link->addPiece().page().hit(QStringLiteral("addpiece/procedure/urushiSeam")));
     type(link->addPiece().list(), QStringLiteral("benchName"), QStringLiteral("piece 1"));

@@ -91,6 +91,53 @@ TEST_F(SettingsScreen, TakesHoursAsAWeek)
     EXPECT_EQ(studios.front().hours.exceptions, given().studio.hours.exceptions);
 }
 
+TEST_F(SettingsScreen, TakesDatesThatAreNotLikeTheirWeekday)
+{
+    using namespace std::chrono;
+    open(SettingsPage::Hours);
+    for (const auto& [date, parts] : {std::pair{"24 December", ""}, std::pair{"2026-02-30", ""},
+                                      std::pair{"2026-12-23", "17:00-09:00"}, std::pair{"mon", "09:00-10:00"}}) {
+        keys_("hours/date", date);
+        keys_("hours/date/parts", parts);
+        tap("hours/date/keep");
+        EXPECT_TRUE(studios.empty()) << date << parts;
+        EXPECT_FALSE(space.page().field(QStringLiteral("hours/date"))->accessibleDescription().isEmpty());
+    }
+    keys_("hours/date", "2026-12-23");
+    keys_("hours/date/parts", "09:00-12:00");
+    tap("hours/date/keep");
+    ASSERT_EQ(studios.size(), 1U);
+    EXPECT_EQ(studios.back().hours.exceptions.size(), 2U);
+    EXPECT_EQ(studios.back().hours.on(year{2026} / 12 / 23), (std::vector<record::DayPart>{{hours(9), hours(12)}}));
+    EXPECT_EQ(studios.back().hours.week, given().studio.hours.week);
+    tap("hours/date/2026-12-24/drop");
+    ASSERT_EQ(studios.size(), 2U);
+    EXPECT_FALSE(studios.back().hours.exceptions.contains(year{2026} / 12 / 24));
+}
+
+TEST_F(SettingsScreen, APersonMayKeepHoursOfTheirOwn)
+{
+    open(SettingsPage::People);
+    tap("person/2/hours");
+    EXPECT_TRUE(says(space.page(), QStringLiteral("Tomasz")));
+    EXPECT_TRUE(space.page().field(QStringLiteral("hours/0"))->text().isEmpty());
+    keys_("hours/0", "13:00-17:00");
+    tap("hours/keep");
+    ASSERT_EQ(studios.size(), 1U);
+    EXPECT_EQ(studios.front().hours, given().studio.hours) << "the bench keeps its own";
+    EXPECT_EQ(studios.front().ownHours.at(PersonId(2)).week[0], (std::vector<record::DayPart>{{hours(13), hours(17)}}));
+    tap("hours/people");
+    EXPECT_TRUE(says(space.page(), QStringLiteral("Somebody new")));
+}
+
+TEST_F(SettingsScreen, LettersOnTheGlassAreAWishOfThisMachine)
+{
+    open(SettingsPage::Hands);
+    tap("hands/letters/1");
+    ASSERT_EQ(looks.size(), 1U);
+    EXPECT_TRUE(looks.back().letters);
+}
+
 TEST_F(SettingsScreen, PointsAtTheDayWhoseHoursMakeNoSense)
 {
     open(SettingsPage::Hours);
