@@ -8,8 +8,9 @@
 
 namespace mend::desk {
 
-/// How the program ends: 0 good, 2 what was given is no good, 1 anything else that stood in the way.
-enum class Ending { Good = 0, Otherwise = 1, BadInput = 2 };
+/// How the program ends: 0 good, 2 what was given is no good, 3 it is proven that there is no plan,
+/// 4 none was found in the time, 1 anything else that stood in the way.
+enum class Ending { Good = 0, Otherwise = 1, BadInput = 2, NoPlan = 3, NotFound = 4 };
 
 /// What a verb has to say, for people and for scripts.
 struct Answer {

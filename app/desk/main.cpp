@@ -21,6 +21,9 @@ constexpr auto usage = "mendbench-desk: look after a bench file without a window
                        "  mendbench-desk board FILE           every card, its window and its alert\n"
                        "      --at TIME                       as it stands then: 2026-03-08T13:42:05Z\n"
                        "  mendbench-desk rules FILE...        every fault in rule files, with its place\n"
+                       "  mendbench-desk plan PROBLEM.json    plans a bench; the problem as JSON (bench-plan/1)\n"
+                       "      --seconds S                     for so long at most, 5 if it is not said\n"
+                       "      --seed N                        the same seed tries the same things first\n"
                        "  mendbench-desk demo [FILE]          make the demo bench and say where it is\n"
                        "      --fresh                         anew, even if there is a young one\n"
                        "\n"
@@ -28,13 +31,15 @@ constexpr auto usage = "mendbench-desk: look after a bench file without a window
                        "  --help                              this\n"
                        "  --version                           which version this is\n"
                        "\n"
-                       "Ends with 0 where all is good, 2 where what was given is not, 1 otherwise.\n";
+                       "Ends with 0 where all is good, 2 where what was given is not, 1 otherwise;\n"
+                       "plan also with 3 where no plan exists and 4 where none was found in the time.\n";
 
 /// What was typed, as far as it makes sense.
 struct Command {
     QString verb;
     std::vector<std::string> files;
     std::optional<Instant> at;
+    std::optional<PlanEffort> effort;
     bool fresh = false;
     bool json = false;
 };
@@ -48,6 +53,21 @@ std::optional<Instant> timeFrom(const QString& typed)
     }
     const Instant at{std::chrono::milliseconds(time.toMSecsSinceEpoch())};
     return fromRfc3339(toRfc3339(at)); // within the years that a bench file knows
+}
+
+/// Empty texts leave what is usual; nothing where one makes no sense.
+std::optional<PlanEffort> effortFrom(const QString& seconds, const QString& seed)
+{
+    PlanEffort effort;
+    bool good = true;
+    if (!seconds.isEmpty()) {
+        effort.seconds = seconds.toDouble(&good);
+        good = good && effort.seconds >= 0.0 && effort.seconds <= 86400.0;
+    }
+    if (good && !seed.isEmpty()) {
+        effort.seed = seed.toULongLong(&good);
+    }
+    return good ? std::optional(effort) : std::nullopt;
 }
 
 Answer misuse(const QString& why)
@@ -74,7 +94,8 @@ bool takesFiles(const Command& command)
 Answer run(const Command& command, const Clock& clock)
 {
     static const QStringList verbs{QStringLiteral("check"), QStringLiteral("backup"), QStringLiteral("restore"),
-                                   QStringLiteral("board"), QStringLiteral("rules"),  QStringLiteral("demo")};
+                                   QStringLiteral("board"), QStringLiteral("rules"),  QStringLiteral("demo"),
+                                   QStringLiteral("plan")};
     if (!verbs.contains(command.verb)) {
         return misuse(command.verb.isEmpty() ? QStringLiteral("nothing was asked")
                                              : QStringLiteral("\"%1\" cannot be asked").arg(command.verb));
@@ -84,6 +105,9 @@ Answer run(const Command& command, const Clock& clock)
     }
     if (command.at && command.verb != QStringLiteral("board")) {
         return misuse(QStringLiteral("--at is for board alone"));
+    }
+    if (command.effort && command.verb != QStringLiteral("plan")) {
+        return misuse(QStringLiteral("--seconds and --seed are for plan alone"));
     }
     if (command.fresh && command.verb != QStringLiteral("demo")) {
         return misuse(QStringLiteral("--fresh is for demo alone"));
@@ -99,6 +123,8 @@ Answer run(const Command& command, const Clock& clock)
         return showBoard(command.files[0], command.at, clock);
     case 4:
         return checkRules(command.files);
+    case 6:
+        return planProblem(command.files[0], command.effort.value_or(PlanEffort{}));
     default:
         return makeDemo(command.files.empty() ? std::string() : command.files[0], command.fresh, clock);
     }
@@ -122,7 +148,9 @@ int desk(const QStringList& arguments)
     const QCommandLineOption version(QStringLiteral("version"));
     const QCommandLineOption at(QStringLiteral("at"), {}, QStringLiteral("TIME"));
     const QCommandLineOption fresh(QStringLiteral("fresh"));
-    parser.addOptions({json, help, version, at, fresh});
+    const QCommandLineOption seconds(QStringLiteral("seconds"), {}, QStringLiteral("S"));
+    const QCommandLineOption seed(QStringLiteral("seed"), {}, QStringLiteral("N"));
+    parser.addOptions({json, help, version, at, fresh, seconds, seed});
     const bool understood = parser.parse(arguments);
     if (!understood) {
         return say(misuse(parser.errorText()), arguments.contains(QStringLiteral("--json")));
@@ -148,6 +176,13 @@ int desk(const QStringList& arguments)
         if (!command.at) {
             return say(misuse(QStringLiteral("\"%1\" is no time like 2026-03-08T13:42:05Z").arg(parser.value(at))),
                        command.json);
+        }
+    }
+    if (parser.isSet(seconds) || parser.isSet(seed)) {
+        command.effort = effortFrom(parser.isSet(seconds) ? parser.value(seconds) : QString(),
+                                    parser.isSet(seed) ? parser.value(seed) : QString());
+        if (!command.effort) {
+            return say(misuse(QStringLiteral("--seconds is from 0 to 86400, --seed a whole number")), command.json);
         }
     }
     const service::SystemClock clock;

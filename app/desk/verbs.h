@@ -4,6 +4,7 @@
 
 #include "core/base/clock.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <vector>
@@ -22,6 +23,13 @@ Answer restore(const std::string& backup, const std::string& to);
 Answer showBoard(const std::string& file, std::optional<Instant> at, const Clock& clock);
 /// Every fault of rule files, those that ship taken along for what they name.
 Answer checkRules(const std::vector<std::string>& files);
+/// Plans a bench given as a plan problem: the plan, or why there is none, after `effort.seconds`
+/// at most, sooner where the best is proven.
+struct PlanEffort {
+    double seconds = 5.0;
+    std::uint64_t seed = 1;
+};
+Answer planProblem(const std::string& file, const PlanEffort& effort);
 /// Makes the demo bench at `file` (empty: its usual place) and says where it is.
 Answer makeDemo(const std::string& file, bool fresh, const Clock& clock);
 

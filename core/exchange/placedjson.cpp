@@ -86,9 +86,9 @@ public:
         made.flag = value;
         return add(std::move(made));
     }
-    bool number_integer(number_integer_t value) override { return addNumber(static_cast<double>(value)); }
-    bool number_unsigned(number_unsigned_t value) override { return addNumber(static_cast<double>(value)); }
-    bool number_float(number_float_t value, const string_t&) override { return addNumber(value); }
+    bool number_integer(number_integer_t value) override { return addNumber(static_cast<double>(value), true); }
+    bool number_unsigned(number_unsigned_t value) override { return addNumber(static_cast<double>(value), true); }
+    bool number_float(number_float_t value, const string_t&) override { return addNumber(value, false); }
     bool string(string_t& value) override
     {
         JsonNode made = node(JsonNode::Kind::Text);
@@ -144,9 +144,10 @@ private:
         return made;
     }
 
-    bool addNumber(double value)
+    bool addNumber(double value, bool whole)
     {
         JsonNode made = node(JsonNode::Kind::Number);
+        made.whole = whole;
         made.number = value;
         if (!(std::abs(value) < largestExact)) {
             const TextPlace place = made.place;

@@ -25,6 +25,7 @@ struct JsonNode {
     TextPlace place;
     bool flag = false;
     double number = 0.0; ///< finite, magnitude at most 2^53
+    bool whole = false;  ///< of a number: written without point and exponent
     std::string text;
     std::vector<JsonNode> items;     ///< of a list
     std::vector<JsonMember> members; ///< of an object, in the order of the text, keys unique
