@@ -1,6 +1,7 @@
 #include "core/bench/alert.h"
 
 #include "core/bench/alertanswer.h"
+#include "core/bench/alertcall.h"
 
 #include <algorithm>
 #include <map>
@@ -37,6 +38,26 @@ Run runOf(const Window& window)
     return first == window.why.end() ? Run{} : Run{first->event, first->origin};
 }
 
+/// Is there room by the figures of the rule alone, from the first thing it waits for, whatever the air and what was
+/// done to the piece meanwhile have made of it?
+bool hasRoomByTheRule(const Window& window)
+{
+    std::optional<Instant> opens;
+    std::optional<Instant> closes;
+    for (const Reckoning& why : window.why) {
+        std::optional<Instant>& end = why.closing ? closes : opens;
+        const Instant at = why.origin + why.figure;
+        end = end ? std::min(*end, at) : at;
+    }
+    return closes && alertTimes(opens.value_or(runOf(window).since), *closes, window.handsOn);
+}
+
+/// Where nothing is left of the room: it calls as soon as it opens, or as late as a call is of use.
+AlertTimes atOnce(Instant opens, Instant latestStart, Instant ownLatestStart)
+{
+    return {std::min(opens, latestStart - leastWarning), std::min(opens, ownLatestStart - leastWarning), latestStart};
+}
+
 std::string firstWord(const std::string& act) { return act.substr(0, act.find(' ')); }
 
 /// Is there a wait before this window at all? What may be done at any time opens nothing.
@@ -69,27 +90,30 @@ public:
         Alert alert = blank(AlertKind::Closes, whatCalls("closes"));
         alert.urgency = isCostly(m_window.miss) ? Urgency::A : Urgency::B;
         alert.quiet = alert.quiet && alert.urgency != Urgency::A;
-        const Instant opens = m_window.opens.value_or(m_run.since);
-        const Instant latestStart = m_window.latestStart.value_or(*m_window.closes - m_window.handsOn);
-        const AlertAnswer* shown = answerTo(alert.key);
-        if (const auto times = alertTimes(opens, *m_window.closes, *m_window.closes - latestStart)) {
-            alert.due = times->first;
-            alert.lastCall = times->lastCall;
-        } else if (shown || alertTimes(opens, *m_window.closes, m_window.handsOn)) {
-            // Its chain, or a reading after it was raised, leaves no room: it calls at once and to the last.
-            alert.due = opens;
-            alert.lastCall = opens;
-        } else {
+        const auto times = callTimes(m_window);
+        const auto raised = raisedAt();
+        if (!times && !raised) {
             return std::nullopt;
         }
-        if (!m_window.chain.empty()) {
-            // A chain may have to start before this one opens; its latest start is not let go by for that.
-            alert.due = std::min(alert.due, latestStart - leastWarning);
-        }
-        if (shown) {
-            alert.due = std::min(alert.due, shown->at);
+        alert.due = times ? times->first : *raised;
+        alert.lastCall = times ? times->lastCall : *raised;
+        if (raised) {
+            alert.due = std::min(alert.due, *raised);
         }
         return alert;
+    }
+
+    /// When its closing first called, if it did: no reading and no chain takes that back.
+    std::optional<Instant> raisedAt() const
+    {
+        std::optional<Instant> raised;
+        for (const CallStage stage : {CallStage::First, CallStage::PutOff, CallStage::Last}) {
+            const AlertAnswer* told = answerTo(heardKey(keyOf(whatCalls("closes")), stage));
+            if (told && (!raised || told->at < *raised)) {
+                raised = told->at;
+            }
+        }
+        return raised;
     }
 
     std::vector<Alert> others() const
@@ -244,7 +268,13 @@ public:
         }
     }
 
-    void add(Alert alert) { m_closing.emplace(std::pair{alert.piece, alert.stage}, std::move(alert)); }
+    /// `raised`: when it first called, if it did.
+    void add(Alert alert, std::optional<Instant> raised)
+    {
+        const At at{alert.piece, alert.stage};
+        m_raised[at] = raised;
+        m_closing.emplace(at, std::move(alert));
+    }
 
     std::vector<Alert> joined() const
     {
@@ -293,12 +323,16 @@ private:
         // It waits for the first to open, but not so long that nobody could start in time.
         head.due = std::max(head.due, std::min(head.opens.value_or(head.due), *head.latestStart - leastWarning));
         head.lastCall = std::max(*head.lastCall, head.due);
+        for (const Alert* link : links) {
+            head.due = std::min(head.due, m_raised.at({link->piece, link->stage}).value_or(head.due));
+        }
         return head;
     }
 
     const BenchFold& m_bench;
     std::map<At, const Window*> m_windows;
     std::map<At, Alert> m_closing;
+    std::map<At, std::optional<Instant>> m_raised;
 };
 
 } // namespace
@@ -313,6 +347,24 @@ std::optional<AlertTimes> alertTimes(Instant opens, Instant closes, Span handsOn
     const Span ahead = std::min(room / 2, std::clamp<Span>(width / 5, minutes(2), minutes(30)));
     const Instant latestStart = closes - handsOn;
     return AlertTimes{latestStart - ahead, latestStart - std::min<Span>(minutes(1), ahead / 2), latestStart};
+}
+
+std::optional<AlertTimes> callTimes(const Window& window)
+{
+    if (!window.closes || window.counted) {
+        return std::nullopt;
+    }
+    const Instant opens = window.opens.value_or(runOf(window).since);
+    const Instant latestStart = window.latestStart.value_or(*window.closes - window.handsOn);
+    auto times = alertTimes(opens, *window.closes, *window.closes - latestStart);
+    if (!times && (alertTimes(opens, *window.closes, window.handsOn) || hasRoomByTheRule(window))) {
+        times = atOnce(opens, latestStart, *window.closes - window.handsOn);
+    }
+    if (times && !window.chain.empty()) {
+        // A chain may have to start before this one opens; its latest start is not let go by for that.
+        times->first = std::min(times->first, latestStart - leastWarning);
+    }
+    return times;
 }
 
 std::string alertKey(PieceId piece, const StageInstance& stage, std::string_view what)
@@ -343,7 +395,7 @@ std::vector<Alert> alertsFor(const BenchFold& bench, const std::vector<Window>& 
     for (const Window& window : windows) {
         const WindowAlerts of(window, bench, book, answers, now);
         if (auto alert = of.closes()) {
-            chains.add(std::move(*alert));
+            chains.add(std::move(*alert), of.raisedAt());
         }
         for (Alert& alert : of.others()) {
             alerts.push_back(std::move(alert));

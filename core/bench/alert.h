@@ -30,6 +30,12 @@ constexpr Span leastWarning = std::chrono::seconds(30);
 /// window is said before the mix and counted softly, never alarmed.
 std::optional<AlertTimes> alertTimes(Instant opens, Instant closes, Span handsOn);
 
+/// When the closing of a window calls, as it stands: its chain and what the air has done to it counted in. One that has
+/// room by its rule, but none any more because of its chain, of a reading or of what was done to the piece meanwhile,
+/// calls at once and to the last. Empty where
+/// nothing closes, where it is counted, and where its rule leaves no room.
+std::optional<AlertTimes> callTimes(const Window& window);
+
 /// Names one alert for ever, over restarts: piece, stage, repetition, and what calls.
 /// It holds no bar and no blank.
 std::string alertKey(PieceId piece, const StageInstance& stage, std::string_view what);

@@ -58,6 +58,19 @@ Call calling(const Alert& alert, const AlertAnswer* answer)
 
 } // namespace
 
+std::string heardKey(const std::string& alertKey, CallStage stage)
+{
+    switch (stage) {
+    case CallStage::First:
+        return alertKey;
+    case CallStage::PutOff:
+        return alertKey + "/again";
+    case CallStage::Last:
+        return alertKey + "/last";
+    }
+    return alertKey;
+}
+
 std::optional<Busy> busyOf(std::span<const Alert> alerts, Instant now)
 {
     std::optional<Busy> busy;

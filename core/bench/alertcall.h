@@ -19,6 +19,10 @@ struct Busy {
 /// Which call of an alert: a later one counts as a new call and is heard again.
 enum class CallStage { First, PutOff, Last };
 
+/// Under which key it is kept that a call of an alert was heard: each call has its own, so that a start in the middle
+/// of one does not announce it anew.
+std::string heardKey(const std::string& alertKey, CallStage stage);
+
 /// What one alert asks for at one instant.
 enum class CallState {
     NotYet,  ///< not due

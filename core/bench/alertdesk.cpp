@@ -114,7 +114,7 @@ private:
             }
             calling.heard.shown = true;
             const Alert& alert = *calling.alert;
-            m_out.facts.push_back({heardKey(alert, calling.call), alert.piece, alert.stage});
+            m_out.facts.push_back({calling.heard.call, alert.piece, alert.stage});
         }
     }
 

@@ -33,7 +33,8 @@ struct DeskInputs {
 
 /// What has been heard of one calling alert since it called.
 struct HeardAlert {
-    std::string call;                    ///< which call of it; a new one is heard anew
+    std::string call;                    ///< which call of it; a later one is heard anew
+    CallStage stage = CallStage::First;  ///< of `call`
     std::optional<Instant> sounded;      ///< this call, by a burst of its own or in another's list
     std::optional<Instant> firstSounded; ///< since it was last answered: escalation counts from here
     bool shown = false;                  ///< the fact has been told

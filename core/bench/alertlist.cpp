@@ -71,26 +71,48 @@ private:
     HeardAlert heardSoFar(const Alert& alert, const Call& call, const AlertAnswer* answer) const
     {
         HeardAlert heard;
-        const std::string key = heardKey(alert, call);
-        const AlertAnswer* stored = answerTo(key);
         const auto known = m_memory.heard.find(alert.key);
         if (known != m_memory.heard.end()) {
             heard = known->second;
         } else if (answer && answer->how == answeredKey(Answered::Shown)) {
             heard.firstSounded = answer->at;
         }
-        const bool putOffSince = call.stage == CallStage::PutOff && heard.sounded && *heard.sounded < call.since;
-        if (heard.call != key || putOffSince) {
-            heard.call = key;
+        const Instant from = countsFrom(alert, call, answer);
+        if (heard.call.empty() || heard.stage < call.stage || (heard.sounded && *heard.sounded < from)) {
+            heard.call = heardKey(alert.key, call.stage);
+            heard.stage = call.stage;
             heard.shown = false;
             heard.sounded.reset();
         }
-        if (stored && stored->at >= call.since && !heard.shown) {
+        const auto told = toldAt(alert, call.stage, from);
+        if (told && !heard.shown) {
             heard.shown = true;
-            heard.sounded = stored->at;
-            heard.firstSounded = heard.firstSounded.value_or(stored->at);
+            heard.sounded = told;
+            heard.firstSounded = heard.firstSounded.value_or(*told);
         }
         return heard;
+    }
+
+    /// What was heard of it earlier counts no more: it was answered since, or it is a call that was put off.
+    static Instant countsFrom(const Alert& alert, const Call& call, const AlertAnswer* answer)
+    {
+        if (call.stage == CallStage::PutOff) {
+            return call.since;
+        }
+        return answer && answer->how != answeredKey(Answered::Shown) ? answer->at : alert.due;
+    }
+
+    /// When this call, or a later one of the same alert, is kept as heard. A window that moves on after its last call
+    /// has no other last call.
+    std::optional<Instant> toldAt(const Alert& alert, CallStage from, Instant since) const
+    {
+        for (const CallStage stage : {CallStage::First, CallStage::PutOff, CallStage::Last}) {
+            const AlertAnswer* told = stage < from ? nullptr : answerTo(heardKey(alert.key, stage));
+            if (told && told->at >= since) {
+                return told->at;
+            }
+        }
+        return std::nullopt;
     }
 
     bool mustWait(const Alert& alert, const Call& call)
@@ -136,19 +158,6 @@ bool isMoreUrgent(const Calling& a, const Calling& b)
     const auto one = rank(a);
     const auto other = rank(b);
     return one != other ? one < other : a.alert->key < b.alert->key;
-}
-
-std::string heardKey(const Alert& alert, const Call& call)
-{
-    switch (call.stage) {
-    case CallStage::First:
-        return alert.key;
-    case CallStage::PutOff:
-        return alert.key + "/again";
-    case CallStage::Last:
-        return alert.key + "/last";
-    }
-    return alert.key;
 }
 
 CallList callList(const AlertMemory& memory, std::span<const Alert> alerts, std::span<const AlertAnswer> answers,

@@ -50,8 +50,4 @@ struct CallList {
 CallList callList(const AlertMemory& memory, std::span<const Alert> alerts, std::span<const AlertAnswer> answers,
                   const DeskInputs& inputs);
 
-/// Under which key it is kept that this call of the alert was heard: each call has its own, so that a start in
-/// the middle of one does not announce it anew.
-std::string heardKey(const Alert& alert, const Call& call);
-
 } // namespace mend::bench

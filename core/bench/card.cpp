@@ -17,11 +17,11 @@ bool isCostly(const Window& window) { return window.miss >= rules::Miss::Afterno
 
 bool isCalling(const Window& window, Instant now)
 {
-    if (!window.closes || !window.opens || window.begunAt || now >= *window.closes) {
+    if (!window.opens || window.begunAt || (window.closes && now >= *window.closes)) {
         return false;
     }
     // A chain's start may lie before the window's own: it is called from then on.
-    const auto times = alertTimes(*window.opens, *window.closes, *window.closes - *window.latestStart);
+    const auto times = callTimes(window);
     return times && now >= times->first;
 }
 

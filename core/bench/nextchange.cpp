@@ -34,10 +34,8 @@ std::optional<Instant> nextChange(const Board& board, Instant now)
                                window.closes, window.lost, window.askAgain}) {
             earliest.meet(at);
         }
-        if (window.opens && window.closes && window.latestStart) {
-            if (const auto times = alertTimes(*window.opens, *window.closes, *window.closes - *window.latestStart)) {
-                earliest.meet(times->first);
-            }
+        if (const auto times = callTimes(window)) {
+            earliest.meet(times->first);
         }
     }
     for (const StateInForce& state : board.states) {

@@ -1,5 +1,6 @@
 #include "core/bench/window.h"
 
+#include "core/bench/chain.h"
 #include "core/bench/origins.h"
 
 #include <algorithm>
@@ -286,31 +287,6 @@ private:
     Origins m_origins;
 };
 
-bool takesPartInChains(const Window& window, Instant now)
-{
-    return window.closes && *window.closes > now && !window.begunAt && !window.counted &&
-           window.miss != rules::Miss::Nothing && window.handsOn > Span{0};
-}
-
-void nameChain(std::span<Window* const> links)
-{
-    if (links.size() < 2) {
-        return;
-    }
-    const Instant start = *links.front()->latestStart;
-    std::vector<StageInstance> order;
-    std::vector<PieceId> pieces;
-    for (const Window* link : links) {
-        order.push_back(link->stage);
-        pieces.push_back(link->piece);
-    }
-    for (Window* link : links) {
-        link->latestStart = start;
-        link->chain = order;
-        link->chainPieces = pieces;
-    }
-}
-
 } // namespace
 
 Phase phaseOf(const Window& window, Instant now)
@@ -353,30 +329,6 @@ std::vector<Window> windowsOf(const BenchFold& bench, const rules::RuleBook& boo
     }
     chainThroughOnePairOfHands(all, now);
     return all;
-}
-
-void chainThroughOnePairOfHands(std::vector<Window>& windows, Instant now)
-{
-    std::vector<Window*> closing;
-    for (Window& window : windows) {
-        if (takesPartInChains(window, now)) {
-            closing.push_back(&window);
-        }
-    }
-    std::ranges::stable_sort(closing, {}, [](const Window* window) { return *window->closes; });
-    // From the last close backwards: whoever closes before must be off the piece before the next has to start.
-    std::size_t end = closing.size();
-    for (std::size_t at = closing.size(); at-- > 0;) {
-        Window& window = *closing[at];
-        const bool pressed = at + 1 < closing.size() && *closing[at + 1]->latestStart < *window.closes;
-        const Instant off = pressed ? *closing[at + 1]->latestStart : *window.closes;
-        window.latestStart = off - window.handsOn;
-        if (!pressed) {
-            nameChain(std::span(closing).subspan(at + 1, end - at - 1));
-            end = at + 1;
-        }
-    }
-    nameChain(std::span(closing).subspan(0, end));
 }
 
 } // namespace mend::bench

@@ -72,12 +72,8 @@ std::optional<Span> remaining(const Window& window, Instant now);
 std::vector<Window> windowsOf(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
                               Instant now);
 
-/// The same for the whole bench, with chains through one pair of hands set.
+/// The same for the whole bench, with chains through one pair of hands set (chain.h).
 /// Pieces on hold give only windows that already run.
 std::vector<Window> windowsOf(const BenchFold& bench, const rules::RuleBook& book, Instant now);
-
-/// Sets `latestStart` of windows that need the same hands one after the other to that of
-/// their chain, and names the chain in order. What closed before `now` or is under hands takes no part.
-void chainThroughOnePairOfHands(std::vector<Window>& windows, Instant now);
 
 } // namespace mend::bench

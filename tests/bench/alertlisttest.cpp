@@ -41,8 +41,8 @@ TEST(AlertList, KeepsWhatWasHeardUnderAKeyForEachCall)
     const Alert wipe = closing("Heron bowl", noon, noon + minutes(60), minutes(5));
     const Call first = callOf(wipe, nullptr, {}, wipe.due);
     const Call last = callOf(wipe, nullptr, {}, *wipe.lastCall);
-    EXPECT_EQ(heardKey(wipe, first), wipe.key);
-    EXPECT_NE(heardKey(wipe, last), wipe.key);
+    EXPECT_EQ(heardKey(wipe.key, first.stage), wipe.key);
+    EXPECT_NE(heardKey(wipe.key, last.stage), wipe.key);
 }
 
 TEST(AlertList, NamesTheNextInstantAtWhichAnythingChanges)

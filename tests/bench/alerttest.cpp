@@ -1,7 +1,6 @@
 #include "core/bench/alert.h"
 
-#include "core/bench/alertanswer.h"
-#include "tests/bench/alertdesk_support.h"
+#include "tests/bench/alertsofwindows.h"
 
 #include <gtest/gtest.h>
 #include <random>
@@ -10,88 +9,34 @@ namespace mend::bench::test {
 
 namespace {
 
-/// Two pieces in hand, with windows laid down by hand: what the alerts make of them is asked, not how they came about.
-class AlertsOfWindows : public testing::Test {
-protected:
-    AlertsOfWindows()
-    {
-        for (const std::int64_t id : {1, 2}) {
-            PieceState& piece = bench.pieces[PieceId(id)];
-            piece.piece.id = PieceId(id);
-            piece.piece.benchName = id == 1 ? "Heron bowl" : "Tea cup";
-        }
-    }
-
-    static Window wipe(std::int64_t piece = 1, Instant origin = noon)
-    {
-        Window window;
-        window.piece = PieceId(piece);
-        window.stage = {"wipeBack", 1};
-        window.act = "Wipe back the filler";
-        window.handsOn = minutes(5);
-        window.opens = origin + minutes(2);
-        window.closes = origin + minutes(62);
-        window.latestStart = *window.closes - window.handsOn;
-        window.miss = rules::Miss::Afternoon;
-        Reckoning wait;
-        wait.event = EventId(origin.time_since_epoch() / minutes(1));
-        wait.origin = origin;
-        wait.figure = minutes(2);
-        Reckoning close = wait;
-        close.figure = minutes(62);
-        close.closing = true;
-        close.result = window.closes;
-        window.why = {wait, close};
-        return window;
-    }
-
-    std::vector<Alert> alerts(Instant now) const { return alertsFor(bench, windows, book, now); }
-
-    const Alert* find(const std::vector<Alert>& all, AlertKind kind, std::int64_t piece = 1) const
-    {
-        for (const Alert& alert : all) {
-            if (alert.kind == kind && alert.piece == PieceId(piece)) {
-                return &alert;
-            }
-        }
-        return nullptr;
-    }
-
-    void answer(const std::string& key, Answered how, Instant at)
-    {
-        std::erase_if(bench.answers, [&](const AlertAnswer& held) { return held.key == key; });
-        bench.answers.push_back({key, answeredKey(how), at, {}, PersonId(1)});
-    }
-
-    BenchFold bench;
-    rules::RuleBook book;
-    std::vector<Window> windows;
+struct CheckRow {
+    Span width;
+    Span hands;
+    double first; ///< minutes before the close
+    double lastCall;
 };
+
+/// Worked out by hand from: latest start = close - hands, a = min(room / 2, clamp(W / 5, 2 min, 30 min)).
+const std::vector<CheckRow> checkRows{{minutes(5), minutes(1), 3, 2},
+                                      {minutes(18), minutes(5), 8.6, 6},
+                                      {minutes(60), minutes(5), 17, 6},
+                                      {hours(4), minutes(20), 50, 21},
+                                      {hours(48), minutes(10), 40, 11}};
+
+double minutesBefore(std::optional<Instant> close, std::optional<Instant> instant)
+{
+    return std::chrono::duration<double, std::ratio<60>>(close.value() - instant.value()).count();
+}
 
 } // namespace
 
 TEST(AlertTimes, MeetTheCheckRows)
 {
-    struct Row {
-        Span width;
-        Span hands;
-        double first; ///< minutes before the close
-        double lastCall;
-    };
-    // Worked out by hand from: latest start = close - hands, a = min(room / 2, clamp(W / 5, 2 min, 30 min)).
-    const std::vector<Row> rows{{minutes(5), minutes(1), 3, 2},
-                                {minutes(18), minutes(5), 8.6, 6},
-                                {minutes(60), minutes(5), 17, 6},
-                                {hours(4), minutes(20), 50, 21},
-                                {hours(48), minutes(10), 40, 11}};
-    for (const Row& row : rows) {
+    for (const CheckRow& row : checkRows) {
         const auto times = alertTimes(noon, noon + row.width, row.hands);
         ASSERT_TRUE(times.has_value());
-        const auto before = [&](Instant instant) {
-            return std::chrono::duration<double, std::ratio<60>>(noon + row.width - instant).count();
-        };
-        EXPECT_NEAR(before(times->first), row.first, 1e-9);
-        EXPECT_NEAR(before(times->lastCall), row.lastCall, 1e-9);
+        EXPECT_NEAR(minutesBefore(noon + row.width, times->first), row.first, 1e-9);
+        EXPECT_NEAR(minutesBefore(noon + row.width, times->lastCall), row.lastCall, 1e-9);
         EXPECT_EQ(times->latestStart, noon + row.width - row.hands);
     }
 }
@@ -142,6 +87,32 @@ TEST_F(AlertsOfWindows, CallAtTheOpeningAndBeforeTheClose)
     EXPECT_EQ(closes->spoken, "Wipe");
     EXPECT_EQ(closes->benchName, "Heron bowl");
     EXPECT_EQ(remaining(*closes, noon), remaining(windows.front(), noon)) << "one figure everywhere";
+}
+
+TEST_F(AlertsOfWindows, MeetTheCheckRowsFromTheWindowToTheSound)
+{
+    for (const CheckRow& row : checkRows) {
+        Window window = wipe();
+        window.opens = noon;
+        window.handsOn = row.hands;
+        window.closes = window.why.back().result = noon + row.width;
+        window.latestStart = *window.closes - row.hands;
+        windows = {window};
+        DeskRun desk(noon);
+        desk.alerts = alerts(noon);
+        std::erase_if(desk.alerts, [](const Alert& alert) { return alert.kind != AlertKind::Closes; });
+        const Alert wiping = *find(desk.alerts, AlertKind::Closes);
+        EXPECT_NEAR(minutesBefore(wiping.closes, wiping.due), row.first, 1e-9);
+        EXPECT_NEAR(minutesBefore(wiping.closes, wiping.lastCall), row.lastCall, 1e-9);
+        desk.until(wiping.due - milliseconds(1));
+        EXPECT_TRUE(desk.heard.empty());
+        desk.until(wiping.due + seconds(1));
+        desk.answer(wiping.key, Answered::Heard);
+        desk.until(*wiping.lastCall);
+        ASSERT_EQ(desk.heard.size(), 2U);
+        EXPECT_NEAR(minutesBefore(wiping.closes, desk.heard.front().at), row.first, 1e-4);
+        EXPECT_NEAR(minutesBefore(wiping.closes, desk.heard.back().at), row.lastCall, 1e-4);
+    }
 }
 
 TEST_F(AlertsOfWindows, CallWithABAtTheRecommendedMinute)
@@ -235,6 +206,61 @@ TEST_F(AlertsOfWindows, AreNotWithdrawnByAReadingOnceShown)
     EXPECT_LE(find(alerts(shown.due), AlertKind::Closes)->due, shown.due);
 }
 
+TEST_F(AlertsOfWindows, CallAtOnceWhereAReadingLeavesNoRoomThoughTheyHadNotCalled)
+{
+    windows = {wipe()};
+    const Instant before = noon + minutes(30);
+    ASSERT_GT(find(alerts(before), AlertKind::Closes)->due, before);
+    // A cold reading: nothing may be wiped before minute 61 now, and it still closes at minute 62. At minute 59 hands
+    // must be on it; that it is not ready is for a mender to find out by touch, not for the bench to keep to itself.
+    for (const Instant opens : {noon + minutes(58), noon + minutes(61), noon + hours(2)}) {
+        windows.front().opens = opens;
+        const auto all = alerts(before);
+        const Alert* alert = find(all, AlertKind::Closes);
+        ASSERT_NE(alert, nullptr) << toRfc3339(opens);
+        EXPECT_EQ(alert->due, noon + minutes(57) - leastWarning);
+        EXPECT_EQ(alert->lastCall, alert->due);
+        EXPECT_EQ(alert->urgency, Urgency::A);
+    }
+}
+
+TEST_F(AlertsOfWindows, CallAtOnceWhereASecondCoatMakesTheFirstWaitPastItsClose)
+{
+    Window window = wipe();
+    Reckoning second = window.why.front();
+    second.event = EventId(second.event.value() + 30);
+    second.origin = noon + minutes(50); // one more coat went on: nothing may be done for a quarter of an hour
+    second.figure = minutes(15);
+    window.why.insert(window.why.begin() + 1, second);
+    window.opens = second.origin + second.figure;
+    windows = {window};
+    ASSERT_NE(find(alerts(noon + minutes(50)), AlertKind::Closes), nullptr);
+    EXPECT_EQ(find(alerts(noon + minutes(50)), AlertKind::Closes)->due, noon + minutes(57) - leastWarning);
+}
+
+TEST_F(AlertsOfWindows, SayNothingWhereTheRuleLeavesNoRoom)
+{
+    Window window = wipe();
+    for (Reckoning& why : window.why) {
+        why.figure = why.closing ? minutes(4) + seconds(59) : minutes(2); // a minute short of five of hands
+    }
+    window.closes = window.why.back().result = noon + minutes(4) + seconds(59);
+    window.latestStart = *window.closes - window.handsOn;
+    windows = {window};
+    EXPECT_EQ(find(alerts(noon), AlertKind::Closes), nullptr);
+    EXPECT_FALSE(callTimes(window).has_value());
+}
+
+TEST_F(AlertsOfWindows, StayRaisedWhenTheyLastCalledAndTheWindowMovesOn)
+{
+    windows = {wipe()};
+    const Alert wiping = *find(alerts(noon), AlertKind::Closes);
+    answer(wiping.key + "/last", Answered::Shown, *wiping.lastCall);
+    windows.front().closes = noon + minutes(90); // a cooler reading, and nothing was kept of a first call
+    windows.front().latestStart = noon + minutes(85);
+    EXPECT_EQ(find(alerts(*wiping.lastCall), AlertKind::Closes)->due, *wiping.lastCall);
+}
+
 TEST_F(AlertsOfWindows, AreNewOnesForANewRunOfTheSameStage)
 {
     windows = {wipe(1, noon)};
@@ -291,114 +317,6 @@ TEST_F(AlertsOfWindows, OnHoldSoundOnlyWhatIsCostly)
     EXPECT_TRUE(find(alerts(noon), AlertKind::Opens)->quiet);
     windows.front().miss = rules::Miss::FreshMix;
     EXPECT_TRUE(find(alerts(noon), AlertKind::Closes)->quiet);
-}
-
-TEST_F(AlertsOfWindows, OfOneChainCallOnceAndNameTheOrder)
-{
-    Window first = wipe(1);
-    first.miss = rules::Miss::FreshMix;
-    windows = {first, wipe(2, noon + minutes(1))};
-    chainThroughOnePairOfHands(windows, noon);
-    ASSERT_EQ(windows[1].chain.size(), 2u);
-    const auto all = alerts(noon);
-    const Alert* head = find(all, AlertKind::Closes, 1);
-    ASSERT_NE(head, nullptr);
-    EXPECT_EQ(find(all, AlertKind::Closes, 2), nullptr);
-    EXPECT_EQ(head->urgency, Urgency::A) << "as costly as the costliest of them";
-    EXPECT_EQ(head->chainNames, (std::vector<std::string>{"Heron bowl", "Tea cup"}));
-    EXPECT_EQ(head->latestStart, windows[1].latestStart);
-    EXPECT_LT(head->due, *windows[1].latestStart);
-}
-
-TEST_F(AlertsOfWindows, OfAChainCallAloneForWhatWaitsBehindBusyHands)
-{
-    windows = {wipe(1), wipe(2, noon + minutes(1))};
-    chainThroughOnePairOfHands(windows, noon);
-    answer(find(alerts(noon), AlertKind::Closes, 1)->key, Answered::HandsOn, noon + minutes(44));
-    EXPECT_NE(find(alerts(noon + minutes(45)), AlertKind::Closes, 2), nullptr);
-}
-
-TEST_F(AlertsOfWindows, CallAtOnceWhereTheirChainLeavesNoRoom)
-{
-    Window one = wipe(1);
-    Window other = wipe(2);
-    one.closes = one.latestStart = noon + minutes(9);
-    one.handsOn = other.handsOn = minutes(6);
-    other.closes = other.latestStart = noon + minutes(9);
-    windows = {one, other};
-    chainThroughOnePairOfHands(windows, noon);
-    ASSERT_LT(*windows[0].latestStart, *windows[0].opens);
-    const auto all = alerts(noon);
-    const bool calls = std::ranges::any_of(all, [](const Alert& alert) {
-        return alert.kind == AlertKind::Closes && alert.due <= noon + minutes(2) && alert.chain.size() == 2;
-    });
-    EXPECT_TRUE(calls);
-}
-
-TEST_F(AlertsOfWindows, OfAChainCallBeforeItsLatestStartThoughTheFirstOpensLater)
-{
-    // The first to close opens four seconds after the two must be started, the other has long been open.
-    Window wiping = wipe(1);
-    wiping.handsOn = minutes(4);
-    wiping.opens = noon + minutes(47) + seconds(4);
-    wiping.closes = noon + minutes(53);
-    Window smoothing = wipe(2);
-    smoothing.handsOn = minutes(4);
-    smoothing.miss = rules::Miss::Minutes;
-    smoothing.opens = noon + minutes(39);
-    smoothing.closes = noon + minutes(55);
-    windows = {wiping, smoothing};
-    chainThroughOnePairOfHands(windows, noon);
-    ASSERT_EQ(windows[0].latestStart, noon + minutes(47));
-
-    DeskRun desk(noon);
-    desk.alerts = alerts(noon);
-    const Alert* head = find(desk.alerts, AlertKind::Closes, 1);
-    ASSERT_NE(head, nullptr);
-    EXPECT_EQ(head->urgency, Urgency::A);
-    EXPECT_EQ(head->due, noon + minutes(47) - leastWarning);
-    EXPECT_GE(*head->lastCall, head->due);
-    desk.until(noon + minutes(47) - milliseconds(1));
-    EXPECT_EQ(desk.announced(head->key), 1);
-}
-
-TEST_F(AlertsOfWindows, OfAChainCallBeforeItsLatestStartThoughNoneHasOpened)
-{
-    windows = {wipe(1), wipe(2)};
-    for (Window& window : windows) {
-        window.handsOn = minutes(6);
-        window.opens = noon + minutes(50);
-        window.closes = noon + minutes(60);
-    }
-    chainThroughOnePairOfHands(windows, noon);
-    ASSERT_EQ(windows[0].latestStart, noon + minutes(48));
-    for (const auto& [opens, lastCall] :
-         std::vector<std::pair<Span, Span>>{{minutes(50), minutes(50)},    // "heard" puts it off until hands can begin
-                                            {minutes(48), minutes(48)}}) { // no room to the millisecond
-        windows[0].opens = windows[1].opens = noon + opens;
-        const auto all = alerts(noon);
-        const Alert* head = find(all, AlertKind::Closes, 1);
-        ASSERT_NE(head, nullptr);
-        EXPECT_EQ(head->chain.size(), 2u);
-        EXPECT_EQ(head->due, noon + minutes(48) - leastWarning);
-        EXPECT_EQ(head->lastCall, noon + lastCall);
-    }
-}
-
-TEST_F(AlertsOfWindows, OfAChainCallInTimeAloneWhileTheOtherIsUnderHands)
-{
-    windows = {wipe(1), wipe(2)};
-    windows[0].closes = noon + minutes(53);
-    windows[0].opens = noon + minutes(45);
-    windows[1].closes = noon + minutes(54);
-    chainThroughOnePairOfHands(windows, noon);
-    ASSERT_LT(*windows[0].latestStart, *windows[0].opens);
-    answer(find(alerts(noon), AlertKind::Opens, 2)->key, Answered::HandsOn, noon + minutes(40));
-    const auto all = alerts(noon + minutes(40));
-    const Alert* alone = find(all, AlertKind::Closes, 1);
-    ASSERT_NE(alone, nullptr);
-    EXPECT_TRUE(alone->chain.empty());
-    EXPECT_EQ(alone->due, *windows[0].latestStart - leastWarning);
 }
 
 TEST(ClosingWithin, ListsTheCostlyOnesWhoseLatestStartFallsInside)

@@ -80,7 +80,7 @@ public:
 private:
     Instant wall() const { return m_now + m_skew; }
     bool isAwake() const { return m_asleepSince == Instant{}; }
-    YearMender::Day day() const { return {m_open && isAwake(), m_dayEnds + m_skew}; }
+    YearMender::Day day() const { return {m_open && isAwake(), m_dayEnds + m_skew, isAwake()}; }
 
     void happen(Instant at, Turn turn, Span by = Span{0}) { m_ahead.push_back({at, turn, by}); }
 

@@ -37,7 +37,10 @@ struct YearFigures {
     /// Of sounding alerts. What had waited (asleep, after hours, busy hands) is read from a list after one burst: the
     /// list counts as one.
     int mostInTenMinutes = 0;
-    int mostAnnounced = 0;      ///< the same with every line of such a list counted
+    /// Of alerts heard one by one: by a burst of their own, or by a line of their own of the voice, at most three of
+    /// which follow one burst.
+    int mostHeard = 0;
+    int mostAnnounced = 0;      ///< every line of every list, also those that are only seen
     int floods = 0;             ///< ten-minute stretches with more than ten sounding alerts
     int chattering = 0;         ///< alerts announced three times within a minute
     double benchTenMinutes = 0; ///< how many ten-minute stretches of bench hours there were

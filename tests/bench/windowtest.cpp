@@ -206,35 +206,6 @@ TEST(Window, ASkippedStageLeavesNothingToWaitFor)
     EXPECT_LT(minuteOf(seal->opens), 30);
 }
 
-TEST(Window, ServesAChainFromTheEarliestStart)
-{
-    // Two closings, the second 1 min after the first with 5 min of hands: the first has to be off before
-    // the second starts, and both are called at the start of the chain.
-    std::vector<Window> windows(2);
-    windows[0].piece = PieceId(1);
-    windows[0].stage = {"wipeBack", 1};
-    windows[0].closes = TestBench::at(49);
-    windows[0].handsOn = minutes(3);
-    windows[0].latestStart = TestBench::at(46);
-    windows[0].miss = rules::Miss::Afternoon;
-    windows[1] = windows[0];
-    windows[1].piece = PieceId(2);
-    windows[1].closes = TestBench::at(50);
-    windows[1].handsOn = minutes(5);
-    const std::vector<Window> apart = windows;
-    chainThroughOnePairOfHands(windows, TestBench::at(30));
-    EXPECT_EQ(minuteOf(windows[0].latestStart), 42);
-    EXPECT_EQ(minuteOf(windows[1].latestStart), 42);
-    EXPECT_EQ(windows[0].chainPieces, (std::vector{PieceId(1), PieceId(2)}));
-
-    windows = apart;
-    windows[1].closes = TestBench::at(60);
-    chainThroughOnePairOfHands(windows, TestBench::at(30));
-    EXPECT_EQ(minuteOf(windows[0].latestStart), 46);
-    EXPECT_EQ(minuteOf(windows[1].latestStart), 55);
-    EXPECT_TRUE(windows[0].chain.empty());
-}
-
 TEST(Window, KnowsWhereItStands)
 {
     Window window;

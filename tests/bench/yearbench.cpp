@@ -1,5 +1,7 @@
 #include "tests/bench/yearbench.h"
 
+#include "core/bench/chain.h"
+
 #include <algorithm>
 
 namespace mend::bench::test {

@@ -1,5 +1,7 @@
 #include "tests/bench/yearjudge.h"
 
+#include "core/bench/alertspeech.h"
+
 #include <algorithm>
 
 namespace mend::bench::test {
@@ -51,10 +53,12 @@ void YearJudge::watch(Instant wall, Span skew, bool awake)
     m_skew = skew;
     std::set<WindowRun> present;
     for (const Window& window : m_bench.windows()) {
-        if (!isCounted(window)) {
+        const WindowRun run = runOfWindow(window);
+        // Once counted it stays so, whatever a reading does to its room.
+        const bool stays = window.closes && window.latestStart && m_costly.contains(run);
+        if (!stays && !isCounted(window)) {
             continue;
         }
-        const WindowRun run = runOfWindow(window);
         present.insert(run);
         const auto [at, isNew] = m_costly.try_emplace(run);
         Costly& costly = at->second;
@@ -118,6 +122,20 @@ int YearJudge::countWithin(std::deque<Instant>& lately, Instant now)
     return static_cast<int>(lately.size());
 }
 
+/// How many of a play are heard one by one: those whose line the voice says, and one at least for the burst.
+void YearJudge::countHeard(const Play& play, Instant now)
+{
+    auto lines = play.speech.size();
+    if (lines > 0 && lines - 1 < play.keys.size() &&
+        play.speech.back() == spokenMore(static_cast<int>(play.keys.size() - (lines - 1)))) {
+        --lines; // "And 4 more." is no alert
+    }
+    const auto heard = std::max<std::size_t>(play.signal == Signal::None ? 0 : 1, std::min(lines, play.keys.size()));
+    for (std::size_t i = 0; i < heard; ++i) {
+        m_figures.mostHeard = std::max(m_figures.mostHeard, countWithin(m_heardLately, now));
+    }
+}
+
 void YearJudge::countAlert(const std::string& key, Urgency urgency, Instant now)
 {
     if (!m_sounded.insert(key).second) {
@@ -150,6 +168,7 @@ void YearJudge::hear(const Decision& decision, Instant wall, Instant now)
         return;
     }
     ++m_figures.bursts;
+    countHeard(*decision.play, now);
     bool isListCounted = false;
     for (const std::string& key : decision.play->keys) {
         const auto alert = std::ranges::find(m_bench.alerts(), key, &Alert::key);

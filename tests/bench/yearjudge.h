@@ -35,6 +35,7 @@ private:
     void settle(const WindowRun& run, const Costly& window);
     void heardOf(const Alert& alert, Instant wall);
     static int countWithin(std::deque<Instant>& lately, Instant now);
+    void countHeard(const Play& play, Instant now);
     void countAlert(const std::string& key, Urgency urgency, Instant now);
 
     YearBench& m_bench;
@@ -44,6 +45,7 @@ private:
     std::set<std::string> m_calls;
     std::set<std::string> m_sounded;
     std::deque<Instant> m_soundedLately;
+    std::deque<Instant> m_heardLately;
     std::deque<Instant> m_announcedLately;
     std::map<std::string, std::deque<Instant>> m_announced;
 };

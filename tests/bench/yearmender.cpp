@@ -124,9 +124,10 @@ MixId YearMender::mixFor(const rules::Stage& stage, const Window& window, Instan
     return mix;
 }
 
-void YearMender::tellStage(What what, const Window& window, Instant now, MixId mix)
+void YearMender::tellStage(What what, const Window& window, Instant now, MixId mix, std::optional<Instant> happened)
 {
     Event event;
+    event.happened = happened.value_or(now);
     event.what = what;
     event.piece = window.piece;
     event.stage = window.stage;
@@ -173,7 +174,7 @@ void YearMender::finish(Instant now)
 {
     const Hands hands = *m_hands;
     m_hands.reset();
-    tellStage(What::Done, hands.window, now, hands.mix);
+    tellStage(What::Done, hands.window, now, hands.mix, hands.end);
 }
 
 /// What closed while nobody did it is done late, or had been done and not told.
@@ -197,7 +198,7 @@ void YearMender::answerForClosed(const Window& window, Plan& plan, Instant now)
 
 void YearMender::live(Instant now, const Day& day)
 {
-    if (m_hands && now >= m_hands->end) {
+    if (m_hands && now >= m_hands->end && day.canTell) {
         finish(now);
         m_bench.refresh(now);
     }

@@ -18,6 +18,7 @@ public:
     struct Day {
         bool atBench = false;
         Instant ends;
+        bool canTell = true; ///< the program runs: else what was done is told once it does again
     };
     void live(Instant now, const Day& day);
     /// When the mender will do something next, as things stand.
@@ -52,7 +53,8 @@ private:
     void finish(Instant now);
     void answerForClosed(const Window& window, Plan& plan, Instant now);
     MixId mixFor(const rules::Stage& stage, const Window& window, Instant now);
-    void tellStage(What what, const Window& window, Instant now, MixId mix = {});
+    void tellStage(What what, const Window& window, Instant now, MixId mix = {},
+                   std::optional<Instant> happened = std::nullopt);
     Span closesAfter(const Window& window) const;
 
     YearBench& m_bench;
