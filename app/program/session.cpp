@@ -1,5 +1,6 @@
 #include "app/program/session.h"
 
+#include "app/desktop/sleepwatch.h"
 #include "app/program/alarm.h"
 #include "app/program/benchlink.h"
 #include "app/program/curb.h"
@@ -13,6 +14,7 @@
 #include "app/program/saveelsewhere.h"
 #include "app/program/sayacts.h"
 #include "app/program/textboard.h"
+#include "core/service/clockwatch.h"
 #include "core/service/datafolder.h"
 #include "core/service/demobench.h"
 #include "core/service/systemclock.h"
@@ -177,6 +179,8 @@ private:
     void connectStore()
     {
         QObject::connect(&m_keeping, &Keeping::stored, &m_bench, &service::BenchService::stored);
+        QObject::connect(&m_clockWatch, &service::ClockWatch::clockSet, &m_heart, &service::Heartbeat::lookNow);
+        QObject::connect(&m_sleepWatch, &desktop::SleepWatch::woke, &m_heart, &service::Heartbeat::lookNow);
         QObject::connect(&m_heart, &service::Heartbeat::sleptThrough, &m_spaces, &SpacesLink::nobodyLooked);
         QObject::connect(&m_heart, &service::Heartbeat::ticked, &m_upkeep, &Upkeep::look);
         QObject::connect(&m_filed, &Filed::goingBackWanted, &m_window, [this](const std::filesystem::path& backup) {
@@ -293,6 +297,8 @@ private:
     service::BenchService m_bench;
     service::AlertService m_alerts;
     service::Heartbeat m_heart;
+    service::ClockWatch m_clockWatch;
+    desktop::SleepWatch m_sleepWatch{desktop::systemBus()};
     parts::TapGate m_gate;
     MainWindow m_window;
     sound::Player m_player;

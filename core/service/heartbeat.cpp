@@ -31,7 +31,7 @@ void Heartbeat::begin()
             Q_EMIT sleptThrough({*last, now});
         }
     }
-    tick(Moment(m_before));
+    lookNow();
 }
 
 void Heartbeat::tick(const Moment& now)

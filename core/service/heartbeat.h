@@ -22,6 +22,8 @@ public:
 
     /// The first look: reports what was missed since the program last ran.
     void begin();
+    /// Looks at once, as at a tick: the clock was set, or the machine has woken.
+    void lookNow() { tick(m_clock.now()); }
     Ticker& ticker() { return m_ticker; }
 
 Q_SIGNALS:

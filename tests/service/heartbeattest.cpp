@@ -107,6 +107,48 @@ TEST(Heartbeat, TellsWhatWasMissedWhileAsleep)
     EXPECT_FALSE(report->lines.front().savable);
 }
 
+TEST(Heartbeat, LooksAtOnceWhenTheClockWasSetAndAimsAnew)
+{
+    Living living;
+    living.heart->begin();
+    const Span before = living.heart->ticker().aimedAt() - living.clock.now().utc;
+    const Instant closes = *living.bench->board().cards.front().window->closes;
+    std::optional<Span> step;
+    QObject::connect(living.heart.get(), &Heartbeat::clockStepped, [&](Span amount) { step = amount; });
+    living.clock.setWall(-std::chrono::hours(1));
+    living.heart->lookNow(); // no tick has come, and none of real time has gone by
+    EXPECT_EQ(step, Span(-std::chrono::hours(1)));
+    EXPECT_EQ(*living.bench->board().cards.front().window->closes, closes - std::chrono::hours(1));
+    EXPECT_EQ(living.heart->ticker().aimedAt() - living.clock.now().utc, before);
+    EXPECT_TRUE(living.played.empty());
+}
+
+TEST(Heartbeat, TellsWhatWasMissedAsSoonAsTheMachineWakes)
+{
+    Living living;
+    living.heart->begin();
+    std::optional<bench::MissedReport> report;
+    std::optional<InstantRange> asleep;
+    QObject::connect(living.alerts.get(), &AlertService::missedWhileAsleep,
+                     [&](const bench::MissedReport& missed) { report = missed; });
+    QObject::connect(living.heart.get(), &Heartbeat::sleptThrough, [&](InstantRange range) { asleep = range; });
+    const auto times = bench::callTimes(*living.bench->board().cards.front().window);
+    ASSERT_TRUE(times);
+    const Span slept = times->first - living.clock.now().utc + std::chrono::seconds(10);
+    living.clock.pass(slept); // boot time counts sleep in
+    living.heart->lookNow();
+    ASSERT_TRUE(report);
+    EXPECT_TRUE(report->lines.front().savable);
+    ASSERT_TRUE(asleep);
+    EXPECT_EQ(asleep->to - asleep->from, slept);
+    ASSERT_EQ(living.played.size(), 1U);
+    EXPECT_EQ(living.played.front().signal, bench::Signal::A);
+    report.reset();
+    living.heart->lookNow(); // woken by the kernel's timer and by the desktop: told once
+    EXPECT_FALSE(report);
+    EXPECT_EQ(living.played.size(), 1U);
+}
+
 TEST(Heartbeat, AsksWhenTheClockIsBehindTheLastRun)
 {
     Living living;
