@@ -43,18 +43,20 @@ Alarm::Alarm(Desk desk, QObject* parent) : QObject(parent), m_desk(desk)
 
 void Alarm::play(const bench::Play& play)
 {
-    const auto tone = toneOf(play.signal);
-    if (!tone) {
-        return;
-    }
-    QStringList words;
+    QStringList lines;
     for (const std::string& line : play.speech) {
-        words += text(line);
+        lines += text(line);
     }
+    const QString words = lines.join(QLatin1Char(' '));
+    const sound::Decibels gain{m_level.value + play.decibelsLouder};
     if (play.cutsOff) {
         m_desk.player.stop();
     }
-    m_desk.player.play(*tone, {m_level.value + play.decibelsLouder}, words.join(QLatin1Char(' ')));
+    if (const auto tone = toneOf(play.signal)) {
+        m_desk.player.play(*tone, gain, words);
+    } else if (!words.isEmpty()) {
+        m_desk.player.say(gain, words); // joins the list of a burst that has just sounded
+    }
 }
 
 void Alarm::soundPedal(bool isLong)

@@ -80,6 +80,10 @@ struct CommandWriter {
                             inDigits(play.gain.value),
                         play.words);
     }
+    std::string operator()(const Say& say) const
+    {
+        return withRest("say " + std::to_string(say.id) + ' ' + inDigits(say.gain.value), say.words);
+    }
     std::string operator()(const Stop&) const { return "stop"; }
     std::string operator()(const Probe&) const { return "probe"; }
     std::string operator()(const ListDevices&) const { return "devices"; }
@@ -115,12 +119,24 @@ struct ReplyWriter {
     std::string operator()(const DevicesEnd&) const { return "devices-end"; }
 };
 
+bool isGain(std::optional<double> gain) { return gain && *gain <= 0.0 && *gain >= -120.0; }
+
+std::optional<Command> sayFrom(Words words)
+{
+    const auto id = words.number<std::int64_t>();
+    const auto gain = words.number<double>();
+    if (!id || !isGain(gain) || words.rest().empty()) {
+        return std::nullopt;
+    }
+    return Say{*id, {*gain}, words.rest()};
+}
+
 std::optional<Command> playFrom(Words words)
 {
     const auto id = words.number<std::int64_t>();
     const auto tone = toneNamed(words.next());
     const auto gain = words.number<double>();
-    if (!id || !tone || !gain || !(*gain <= 0.0 && *gain >= -120.0)) {
+    if (!id || !tone || !isGain(gain)) {
         return std::nullopt;
     }
     return Play{*id, *tone, {*gain}, words.rest()};
@@ -138,6 +154,9 @@ std::optional<Command> commandFrom(std::string_view line)
     const std::string_view verb = words.next();
     if (verb == "play") {
         return playFrom(words);
+    }
+    if (verb == "say") {
+        return sayFrom(words);
     }
     if (verb == "device") {
         return UseDevice{words.rest()};

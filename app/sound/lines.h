@@ -42,6 +42,13 @@ struct Play {
     std::string words; ///< spoken after the burst where an engine works; may be empty
     bool operator==(const Play&) const = default;
 };
+/// Words that follow a burst that has sounded: said once nothing else sounds or is said.
+struct Say {
+    std::int64_t id = 0;
+    Decibels gain;
+    std::string words;
+    bool operator==(const Say&) const = default;
+};
 struct Stop {
     bool operator==(const Stop&) const = default;
 };
@@ -62,7 +69,7 @@ struct UseVoice {
 struct Quit {
     bool operator==(const Quit&) const = default;
 };
-using Command = std::variant<Play, Stop, Probe, ListDevices, UseDevice, UseVoice, Quit>;
+using Command = std::variant<Play, Say, Stop, Probe, ListDevices, UseDevice, UseVoice, Quit>;
 
 // From the sound process to the program.
 struct FirstSample {

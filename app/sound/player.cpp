@@ -115,6 +115,13 @@ SoundId Player::play(Tone tone, Decibels gain, const QString& words)
     return SoundId(id);
 }
 
+SoundId Player::say(Decibels gain, const QString& words)
+{
+    const std::int64_t id = ++m_lastId;
+    send(Say{id, std::min(gain, Decibels{}), words.simplified().toStdString()});
+    return SoundId(id);
+}
+
 void Player::stop() { send(Stop{}); }
 
 void Player::useDevice(const QString& name)

@@ -47,6 +47,8 @@ public:
     /// taken as 0: an alert grows louder only from a level below the full one.
     /// Exactly one heard() or unheard() follows for each, never before this returns.
     SoundId play(Tone tone, Decibels gain, const QString& words = {});
+    /// Words that follow a burst: said once it and what is said with it are over. One spoken() or unspoken() follows.
+    SoundId say(Decibels gain, const QString& words);
     /// Silence at once: what sounds becomes unheard(Stopped).
     void stop();
     /// Empty for the desktop's default. A device that is not there is replaced by the default.

@@ -166,6 +166,30 @@ TEST_F(HeardSound, WordsFollowTheBurstAfterAShortGap)
     EXPECT_NEAR(ear::spectrumOf(ear::cut(recording, pulses[2].from, pulses[2].to)).strongest(100, 4000), 1000, 10);
 }
 
+TEST_F(HeardSound, WordsThatJoinAListAreSaidAfterThoseOfItsBurstWithoutOneOfTheirOwn)
+{
+    Player::Setup setup;
+    setup.speechEngine = toneEngine();
+    makePlayer(setup);
+    ASSERT_TRUE(waitForState(DeviceState::Ready));
+    server.mark();
+    const SoundId id = player->play(Tone::C, {}, QStringLiteral("Wipe. Heron bowl."));
+    const SoundId joined = player->say({}, QStringLiteral("Take out. Celadon dish."));
+    ASSERT_TRUE(waitForWords(joined));
+    EXPECT_EQ(words[id.value()].why, std::nullopt);
+    EXPECT_EQ(words[joined.value()].why, std::nullopt);
+    const auto pulses = ear::findPulses(server.sinceMark());
+    ASSERT_EQ(pulses.size(), 4U) << "two pulses of the burst, and twice words";
+    EXPECT_GE(pulses[3].from, pulses[2].to) << "one voice at a time";
+
+    const SoundId cut = player->play(Tone::C, {}, QStringLiteral("Wipe. Heron bowl."));
+    const SoundId unsaid = player->say({}, QStringLiteral("And 4 more."));
+    player->play(Tone::A, {});
+    ASSERT_TRUE(waitForWords(unsaid));
+    EXPECT_EQ(words[cut.value()].why, Unheard::Replaced);
+    EXPECT_EQ(words[unsaid.value()].why, Unheard::Replaced) << "a new burst says what there is to say";
+}
+
 TEST_F(HeardSound, AHangingSpeechEngineCostsOnlyTheWords)
 {
     Player::Setup setup;

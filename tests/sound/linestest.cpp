@@ -8,8 +8,9 @@ TEST(Lines, EveryCommandReadsBackAsItself)
 {
     for (const Command& command :
          {Command(Play{7, Tone::A, {-6.5}, "Wipe. Heron bowl. Six minutes."}),
-          Command(Play{1, Tone::PedalDone, {}, ""}), Command(Stop{}), Command(Probe{}), Command(ListDevices{}),
-          Command(UseDevice{"alsa output.1"}), Command(UseDevice{}), Command(UseVoice{"de"}), Command(Quit{})}) {
+          Command(Play{1, Tone::PedalDone, {}, ""}), Command(Say{8, {-6.5}, "And 4 more."}), Command(Stop{}),
+          Command(Probe{}), Command(ListDevices{}), Command(UseDevice{"alsa output.1"}), Command(UseDevice{}),
+          Command(UseVoice{"de"}), Command(Quit{})}) {
         EXPECT_EQ(commandFrom(toLine(command)), command) << toLine(command);
     }
 }

@@ -1,5 +1,6 @@
 #include "app/sound/signal.h"
 
+#include "core/bench/alertdesk.h"
 #include "tests/sound/listen.h"
 
 #include <cmath>
@@ -178,6 +179,12 @@ TEST(Signal, RepeatsAsItsUrgencyAsks)
     EXPECT_EQ(gap(Tone::B, 120s), 120s);
     EXPECT_EQ(gap(Tone::C, 0s), std::nullopt);
     EXPECT_EQ(gap(Tone::Tick, 0s), std::nullopt);
+    // The desk reckons repeats and who may cut off whom with the same lengths.
+    using Sounded = std::pair<Tone, bench::Signal>;
+    for (const auto& [tone, signal] : {Sounded{Tone::A, bench::Signal::A}, Sounded{Tone::B, bench::Signal::B},
+                                       Sounded{Tone::C, bench::Signal::C}, Sounded{Tone::Tick, bench::Signal::Tick}}) {
+        EXPECT_EQ(Span(lengthOf(signalFor(shippedSignals(), tone))), bench::burstLength(signal)) << nameOf(tone);
+    }
     EXPECT_EQ(lengthOf(signalFor(shippedSignals(), Tone::A)), 1725ms);
     EXPECT_EQ(lengthOf(signalFor(shippedSignals(), Tone::B)), 950ms);
 }

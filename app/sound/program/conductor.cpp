@@ -1,5 +1,6 @@
 #include "app/sound/program/conductor.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace mend::sound {
@@ -18,6 +19,9 @@ void Conductor::obey(const Command& command)
 {
     if (const auto* asked = std::get_if<Play>(&command)) {
         play(*asked);
+    } else if (const auto* wanted = std::get_if<Say>(&command)) {
+        m_unsaid.push_back(*wanted);
+        sayNext();
     } else if (std::holds_alternative<Stop>(command)) {
         cutAll(Unheard::Stopped);
     } else if (const auto* use = std::get_if<UseDevice>(&command)) {
@@ -36,6 +40,9 @@ void Conductor::obey(const Command& command)
 void Conductor::play(const Play& play)
 {
     const Signal& signal = signalFor(shippedSignals(), play.tone);
+    if (signal.isAlert) {
+        leaveUnsaid(Unheard::Replaced); // the new burst says for itself what there is to say
+    }
     for (const auto& performance : m_performances) {
         if (signal.isAlert && performance->isAlert()) {
             performance->cut(Unheard::Replaced);
@@ -50,8 +57,28 @@ void Conductor::play(const Play& play)
     }
 }
 
+/// One voice at a time: words that follow wait for the burst and the words before them.
+void Conductor::sayNext()
+{
+    const bool isQuiet = std::ranges::all_of(m_performances, [](const auto& each) { return each->isOver(); });
+    if (m_unsaid.empty() || !isQuiet) {
+        return;
+    }
+    m_performances.push_back(std::make_unique<Performance>(m_api, *m_connection, m_unsaid.front(), m_voice,
+                                                           [this](const Reply& reply) { tellOf(reply); }));
+    m_unsaid.pop_front();
+}
+
+void Conductor::leaveUnsaid(Unheard why)
+{
+    for (const Say& say : std::exchange(m_unsaid, {})) {
+        m_tell(NotSpoken{say.id, why});
+    }
+}
+
 void Conductor::cutAll(Unheard why)
 {
+    leaveUnsaid(why);
     for (const auto& performance : m_performances) {
         performance->cut(why);
     }
@@ -110,6 +137,7 @@ void Conductor::tellDevices()
 void Conductor::sweep()
 {
     std::erase_if(m_performances, [](const auto& performance) { return performance->isOver(); });
+    sayNext();
     if (std::exchange(m_isLineDead, false)) {
         m_connection->drop(Unheard::Stalled);
     }

@@ -3,6 +3,7 @@
 #include "app/sound/program/connection.h"
 #include "app/sound/program/performance.h"
 
+#include <deque>
 #include <memory>
 #include <string>
 #include <vector>
@@ -21,6 +22,8 @@ public:
 
 private:
     void play(const Play& play);
+    void sayNext();
+    void leaveUnsaid(Unheard why);
     void cutAll(Unheard why);
     void settled();
     void lost(Unheard why);
@@ -35,6 +38,7 @@ private:
     Timer m_sweep;
     std::unique_ptr<Connection> m_connection;
     std::vector<std::unique_ptr<Performance>> m_performances;
+    std::deque<Say> m_unsaid; ///< waits until nothing else sounds
     StateNow m_told;
     bool m_isListWanted = false;
     bool m_isStateWanted = false;

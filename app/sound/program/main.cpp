@@ -79,7 +79,7 @@ int usage(FILE* where, int code)
     std::fputs("Sounds Mendbench's signals; started by the program itself.\n"
                "usage: mendbench-sound [--speech PROGRAM]\n"
                "Reads one request a line: play ID A|B|C|tick|pedal-taken|pedal-done GAIN_DB [WORDS],\n"
-               "stop, device [NAME], devices, voice LANGUAGE, probe, quit.\n"
+               "say ID GAIN_DB WORDS, stop, device [NAME], devices, voice LANGUAGE, probe, quit.\n"
                "PROGRAM (default espeak-ng) is called as PROGRAM --stdout -v LANGUAGE -- WORDS\n"
                "and writes a WAVE file to its output.\n",
                where);

@@ -32,16 +32,29 @@ Performance::Performance(pa_mainloop_api& api, const Connection& connection, Pla
       m_tell(std::move(tell)), m_gap(api), m_areWordsOver(m_play.words.empty())
 {
     if (!m_areWordsOver) {
-        m_speech = std::make_unique<Speech>(m_api, voice.engine, voice.language, m_play.words,
-                                            [this](Speech::Outcome outcome) {
-                                                if (auto* pcm = std::get_if<Pcm>(&outcome)) {
-                                                    m_words = std::move(*pcm);
-                                                    sayWhenReady();
-                                                } else {
-                                                    wordsEnded(std::get<Unheard>(outcome));
-                                                }
-                                            });
+        makeWords(voice);
     }
+}
+
+Performance::Performance(pa_mainloop_api& api, const Connection& connection, const Say& say, const Voice& voice,
+                         Tell tell)
+    : m_api(api), m_connection(connection), m_play{say.id, Tone::C, say.gain, say.words}, m_isAlert(true),
+      m_tell(std::move(tell)), m_gap(api), m_isBurstOver(true), m_isGapOver(true)
+{
+    makeWords(voice);
+}
+
+void Performance::makeWords(const Voice& voice)
+{
+    m_speech =
+        std::make_unique<Speech>(m_api, voice.engine, voice.language, m_play.words, [this](Speech::Outcome outcome) {
+            if (auto* pcm = std::get_if<Pcm>(&outcome)) {
+                m_words = std::move(*pcm);
+                sayWhenReady();
+            } else {
+                wordsEnded(std::get<Unheard>(outcome));
+            }
+        });
 }
 
 void Performance::begin()

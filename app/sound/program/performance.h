@@ -26,6 +26,9 @@ public:
     Performance(pa_mainloop_api& api, const Connection& connection, Play play, const Signal& signal, const Voice& voice,
                 Tell tell);
 
+    /// Words alone, to be said after a burst that has sounded.
+    Performance(pa_mainloop_api& api, const Connection& connection, const Say& say, const Voice& voice, Tell tell);
+
     std::int64_t id() const { return m_play.id; }
     bool isAlert() const { return m_isAlert; }
     /// A performance waits until the connection is ready; then this begins it.
@@ -35,6 +38,7 @@ public:
     bool isOver() const { return m_isBurstOver && m_areWordsOver; }
 
 private:
+    void makeWords(const Voice& voice);
     void burstEnded(std::optional<Unheard> why);
     void sayWhenReady();
     void wordsEnded(std::optional<Unheard> why);
