@@ -1,6 +1,8 @@
+#include "app/desk/planwords.h"
 #include "app/desk/verbs.h"
 
 #include "core/exchange/planreader.h"
+#include "core/exchange/planwhy.h"
 #include "core/plan/planner.h"
 
 #include <QJsonArray>
@@ -46,6 +48,21 @@ std::string statusOf(const plan::Planned& planned)
     return planned.promisesProven ? "promises_optimal" : "feasible";
 }
 
+/// How long the reasons are looked for, once it is proven that there is no plan.
+constexpr std::chrono::seconds longestWhy{5};
+
+Answer whyNone(const plan::Problem& problem)
+{
+    const auto until = std::chrono::steady_clock::now() + longestWhy;
+    const plan::WhyNot why = plan::whyNot(problem, [until] { return std::chrono::steady_clock::now() >= until; });
+    Answer answer;
+    answer.ending = Ending::NoPlan;
+    answer.text = whyNotWords(problem, why);
+    const std::string json = exchange::whyNotText(problem, why);
+    answer.data = QJsonDocument::fromJson(QByteArray::fromStdString(json)).object();
+    return answer;
+}
+
 } // namespace
 
 Answer planProblem(const std::string& file, const PlanEffort& effort)
@@ -77,10 +94,7 @@ Answer planProblem(const std::string& file, const PlanEffort& effort)
         return answer;
     }
     case plan::Planned::Verdict::NoPlan:
-        answer.ending = Ending::NoPlan;
-        answer.text = QStringLiteral("there is no plan: not everything can be kept\n");
-        answer.data = {{QStringLiteral("planned"), false}, {QStringLiteral("proven"), true}};
-        return answer;
+        return whyNone(*read.problem);
     case plan::Planned::Verdict::NotFound:
         break;
     }

@@ -62,6 +62,12 @@ TEST(DeskPlan, SaysByItsEndingWhetherThereIsNone)
     EXPECT_EQ(none.code, 3);
     EXPECT_TRUE(none.json()[QStringLiteral("proven")].toBool());
     EXPECT_FALSE(none.json()[QStringLiteral("planned")].toBool(true));
+    const QJsonObject conflict = none.json()[QStringLiteral("conflicts")][0].toObject();
+    EXPECT_EQ(conflict[QStringLiteral("strains")].toArray().size(), 2);
+    EXPECT_EQ(conflict[QStringLiteral("strains")][1][QStringLiteral("at_most")].toInt(), 11);
+    const PlanRan words = deskPlan({benchmarkFile("infeasible-05")});
+    EXPECT_EQ(words.code, 3);
+    EXPECT_TRUE(words.out.contains("Q03.02-wipe after Q03.01-fill at most 11 min")) << words.out.toStdString();
 }
 
 TEST(DeskPlan, PointsAtWhatIsWrongInAProblem)
