@@ -183,7 +183,7 @@ void Panel::openPeople()
                  : QString(),
              closing([this, away = !extras.away] { Q_EMIT m_told.awayTold(away); }), false});
         page.choices.push_back({QStringLiteral("person/closing"), tr("Closing for today"),
-                                tr("what will not be cured by morning"), [this] { openClosing(); }, false});
+                                tr("before you go"), [this] { openClosing(); }, false});
         page.choices.push_back({QStringLiteral("person/hide"),
                                 m_picture.hideOwners ? tr("Show owners' names") : tr("Hide owners' names"),
                                 {},

@@ -256,8 +256,32 @@ void Filed::revise(const rules::Procedure& edited)
     }
 }
 
+/// What became of a number of the studio's own.
+void Filed::ownFigures(const Result<std::vector<rules::RuleFault>>& kept)
+{
+    RulesSpace& space = m_parts.spaces.rules();
+    if (!kept) {
+        space.showRefused(troubleWords(kept.fault()));
+    } else if (!kept.value().empty()) {
+        space.showRefused(text(kept.value().front().text));
+    } else {
+        m_parts.bench.useRules(m_parts.shelf.book());
+        m_parts.spaces.show();
+    }
+    space.setOwn(m_parts.shelf.ownFigures());
+}
+
 void Filed::connectPiecesAndRules()
 {
+    RulesSpace& rulesSpace = m_parts.spaces.rules();
+    rulesSpace.setOwn(m_parts.shelf.ownFigures());
+    const auto own = service::RuleShelf::usualFolders().own;
+    connect(&rulesSpace, &RulesSpace::ownTold, this, [this, own](const rules::OwnFigure& figure) {
+        ownFigures(service::keepOwnFigure(m_parts.shelf, own, figure));
+    });
+    connect(&rulesSpace, &RulesSpace::ownDropped, this, [this, own](const QString& of, const QString& path) {
+        ownFigures(service::dropOwnFigure(m_parts.shelf, own, of.toStdString(), path.toStdString()));
+    });
     connect(&m_parts.spaces.addPiece(), &AddPieceSpace::pieceTold, this, &Filed::takeIn);
     connect(&m_parts.spaces.rules(), &RulesSpace::revised, this, &Filed::revise);
 }

@@ -42,6 +42,7 @@ private:
     void connectBackup();
     void takeIn(const record::NewPiece& told);
     void revise(const rules::Procedure& edited);
+    void ownFigures(const Result<std::vector<rules::RuleFault>>& kept);
     void keepPerson(record::Person person);
     void keepPlace(record::Place place);
     void keepStudio(const service::Studio& studio);

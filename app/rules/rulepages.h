@@ -26,6 +26,7 @@ parts::Sheet stagePage(const rules::Procedure& procedure, std::size_t stage, con
 
 /// What the procedures share.
 enum class SharedRules { Materials, Laws, Hazards, Cautions, Practice };
+/// A number is opened as "material/fillerPaste|/potLife": what it is of, then its path.
 parts::Sheet sharedPage(SharedRules which, const RulePage& page);
 
 /// What a number is called on its page: "Wipe back the filler: closes".

@@ -49,9 +49,9 @@ void RulesSpace::goTo(Place place)
     openPage();
 }
 
-void RulesSpace::openProcedure(const std::string& key) { goTo({key, {}, {}, {}}); }
-void RulesSpace::openStage(const std::string& key, std::size_t stage) { goTo({key, stage, {}, {}}); }
-void RulesSpace::openShared(SharedRules which) { goTo({{}, {}, {}, which}); }
+void RulesSpace::openProcedure(const std::string& key) { goTo({key, {}, {}, {}, {}}); }
+void RulesSpace::openStage(const std::string& key, std::size_t stage) { goTo({key, stage, {}, {}, {}}); }
+void RulesSpace::openShared(SharedRules which) { goTo({{}, {}, {}, which, {}}); }
 
 void RulesSpace::openFigure(const std::string& path)
 {
@@ -60,7 +60,7 @@ void RulesSpace::openFigure(const std::string& path)
     if (figure) {
         m_typed = service::typedFigure(*figure, m_manner).digits;
         m_source = tr("our own bench");
-        goTo({m_place.procedure, m_place.stage, path, {}});
+        goTo({m_place.procedure, m_place.stage, path, {}, {}});
     }
 }
 
@@ -126,7 +126,11 @@ Sheet RulesSpace::pageSheet()
 {
     if (m_now.book && m_place.shared) {
         const std::vector<rules::RuleFault> none;
-        return sharedPage(*m_place.shared, {*m_now.book, m_manner, none, {}});
+        if (!m_place.figure.empty()) {
+            return sharedFigureSheet();
+        }
+        return sharedPage(*m_place.shared, {*m_now.book, m_manner, none,
+                                            [this](const std::string& figure) { openSharedFigure(figure); }});
     }
     const rules::Procedure* procedure = shown(m_place.procedure);
     if (!procedure) {
@@ -294,7 +298,7 @@ Sheet RulesSpace::figureSheet(const rules::Procedure& procedure)
     Sheet::Choices acts;
     acts.choices = {{QStringLiteral("figure/put"), tr("Put it in"), {}, [this, held = *figure] { putIn(held); }, true},
                     {QStringLiteral("figure/leave"), tr("Leave it as it is"), {}, [this] {
-                         goTo({m_place.procedure, m_place.stage, {}, {}});
+                         goTo({m_place.procedure, m_place.stage, {}, {}, {}});
                      }}};
     sheet.add(acts);
     sheet.say(tr("Nothing changes on the bench by this alone: it is first shown what it would do."),
@@ -319,7 +323,7 @@ void RulesSpace::putIn(const rules::FigureAt& figure)
     const bool same = std::visit(
         [&](const auto& held) { return *value == std::variant<Span, Temperature>(held.value); }, figure.figure);
     if (same) {
-        goTo({m_place.procedure, m_place.stage, {}, {}});
+        goTo({m_place.procedure, m_place.stage, {}, {}, {}});
         return;
     }
     rules::Procedure changed = *procedure;

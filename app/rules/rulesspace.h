@@ -6,6 +6,7 @@
 #include "app/parts/sheetspace.h"
 #include "app/rules/rulepages.h"
 #include "core/base/id.h"
+#include "core/rules/ownfigures.h"
 
 #include <map>
 #include <memory>
@@ -35,6 +36,8 @@ public:
     virtual ~RulesAnswers() = default;
     /// Every window that would move if these pieces followed this procedure from now on, one line each.
     virtual QStringList movedIf(const rules::Procedure& procedure, const std::vector<PieceId>& pieces) const = 0;
+    /// What this number would move if it stood in the place of the shipped one: windows, and when mixes are stiff.
+    virtual QStringList movedIfOwn(const rules::OwnFigure& own) const = 0;
 };
 
 /// Procedures and stage rules, whole and readable. A number is changed within its range, what it would
@@ -52,6 +55,8 @@ public:
     void showKept(const QString& procedure);
     /// It could not be kept; the draft stays.
     void showRefused(const QString& why);
+    /// The numbers that the studio has put in the place of shipped ones.
+    void setOwn(std::vector<rules::OwnFigure> own);
 
     void openProcedure(const std::string& key);
     void openStage(const std::string& key, std::size_t stage);
@@ -65,12 +70,17 @@ Q_SIGNALS:
     /// These pieces follow the newest revision from now on: one event for each.
     void adopted(const QString& procedure, const std::vector<mend::PieceId>& pieces);
 
+    /// A number of the studio's own, to stand in the place of the shipped one.
+    void ownTold(const mend::rules::OwnFigure& own);
+    void ownDropped(const QString& of, const QString& path);
+
 private:
     struct Place {
         std::string procedure;
         std::optional<std::size_t> stage;
         std::string figure; ///< path; empty: none is being changed
         std::optional<SharedRules> shared;
+        std::string of; ///< of a shared figure: "material/fillerPaste"
     };
     parts::Sheet listSheet() override;
     parts::Sheet pageSheet() override;
@@ -79,6 +89,9 @@ private:
     void goTo(Place place);
     void openFigure(const std::string& path);
     void putIn(const rules::FigureAt& figure);
+    parts::Sheet sharedFigureSheet();
+    void openSharedFigure(const std::string& ofAndPath);
+    void putOwn(const rules::FigureAt& figure);
     void sayDraft(parts::Sheet& sheet, const rules::Procedure& draft);
     void offerAdoption(parts::Sheet& sheet, const rules::Procedure& procedure);
     void sayMoves(parts::Sheet& sheet, const rules::Procedure& procedure, const std::vector<PieceId>& pieces) const;
@@ -91,6 +104,8 @@ private:
     const RulesAnswers* m_answers = nullptr;
     Place m_place;
     std::map<std::string, rules::Procedure> m_drafts;
+    std::vector<rules::OwnFigure> m_own;
+    std::optional<rules::OwnFigure> m_ownDraft; ///< put in, shown in its effect, not kept yet
     QString m_typed;
     QString m_source;
     QString m_fault; ///< of what was typed

@@ -42,7 +42,9 @@ public:
             practice();
             break;
         }
-        m_sheet.beside = sayShared("to be read here; changed in the rule files");
+        const bool onlyRead = which == SharedRules::Laws || which == SharedRules::Cautions;
+        m_sheet.beside = onlyRead ? sayShared("to be read here; changed in the rule files")
+                                  : sayShared("your own numbers stand beside the shipped ones");
         return std::move(m_sheet);
     }
 
@@ -51,39 +53,47 @@ private:
     {
         m_sheet.add(Sheet::Row{QStringLiteral("rule/shared/%1").arg(m_facts++), label, below, value});
     }
-    template <class T> void figure(const QString& label, const rules::Figure<T>& held)
+    template <class T>
+    void figure(const QString& label, const rules::Figure<T>& held, const std::string& of, const std::string& path)
     {
         const rules::FigureAt at{{}, held};
-        fact(label, service::figureValue(at, m_page.manner),
-             service::joined({service::figureRange(at, m_page.manner), service::sourceWords(held.source)}));
+        m_sheet.add(Sheet::Row{
+            QStringLiteral("rule/own/") + text(of + "|" + path), label,
+            service::joined({service::figureRange(at, m_page.manner), service::sourceWords(held.source)}),
+            service::figureValue(at, m_page.manner),
+            m_page.open ? std::function<void()>([open = m_page.open, of, path] { open(of + "|" + path); }) : nullptr});
     }
-    template <class T> void figure(const QString& label, const std::optional<rules::Figure<T>>& held)
+    template <class T>
+    void figure(const QString& label, const std::optional<rules::Figure<T>>& held, const std::string& of,
+                const std::string& path)
     {
         if (held) {
-            figure(label, *held);
+            figure(label, *held, of, path);
         }
     }
     QString degrees(Temperature at) const { return service::temperatureWords(at, m_page.manner); }
 
     void material(const rules::Material& material)
     {
+        const std::string of = "material/" + material.key;
         m_sheet.head(text(material.name));
         if (!material.ratio.empty()) {
             fact(sayShared("Ratio"), text(material.ratio));
         }
-        figure(sayShared("Pot life at %1").arg(degrees(material.potReference)), material.potLife);
-        for (const rules::HeatLimit& limit : material.heatLimits) {
+        figure(sayShared("Pot life at %1").arg(degrees(material.potReference)), material.potLife, of, "/potLife");
+        for (std::size_t i = 0; i < material.heatLimits.size(); ++i) {
+            const rules::HeatLimit& limit = material.heatLimits[i];
             QString label = sayShared("No warmer than");
             if (limit.fromAge) {
                 label = sayShared("From an age of %1 no warmer than").arg(service::spanWords(*limit.fromAge));
             } else if (limit.untilAge) {
                 label = sayShared("Up to an age of %1 no warmer than").arg(service::spanWords(*limit.untilAge));
             }
-            figure(label, limit.warmest);
+            figure(label, limit.warmest, of, "/heatLimits/" + std::to_string(i) + "/warmest");
         }
-        figure(sayShared("Before it is handed over"), material.handOverWait);
+        figure(sayShared("Before it is handed over"), material.handOverWait, of, "/handOverWait");
         figure(sayShared("Full cure at %1").arg(degrees(material.cureReference.value_or(material.potReference))),
-               material.fullCure);
+               material.fullCure, of, "/fullCure");
         for (const std::string& key : material.cautions) {
             if (const rules::Caution* caution = m_page.book.caution(key)) {
                 m_sheet.say(text(caution->text), Sheet::Tone::Quiet);
@@ -123,8 +133,8 @@ private:
                                 : hazard.verdict == rules::Verdict::Warn ? sayShared("warns")
                                                                          : sayShared("reminds");
         fact(text(hazard.title), verdict, service::joined({text(hazard.why), service::sourceWords(hazard.source)}));
-        figure(sayShared("Temperature"), hazard.temperature);
-        figure(sayShared("As close in time as"), hazard.span);
+        figure(sayShared("Temperature"), hazard.temperature, "hazard/" + hazard.key, "/temperature");
+        figure(sayShared("As close in time as"), hazard.span, "hazard/" + hazard.key, "/span");
         if (hazard.humidity) {
             fact(sayShared("Humidity"), service::humidityWords(hazard.humidity->value, m_page.manner),
                  service::sourceWords(hazard.humidity->source));
@@ -134,9 +144,10 @@ private:
     void practice()
     {
         const rules::Practice& habits = m_page.book.practice;
-        figure(sayShared("A reading at the bench holds for"), habits.benchReadingAge);
-        figure(sayShared("A reading in cabinet or humid box holds for"), habits.cabinetReadingAge);
-        figure(sayShared("Begun and done are two taps from"), habits.twoTapsFrom);
+        figure(sayShared("A reading at the bench holds for"), habits.benchReadingAge, "practice", "/benchReadingAge");
+        figure(sayShared("A reading in cabinet or humid box holds for"), habits.cabinetReadingAge, "practice",
+               "/cabinetReadingAge");
+        figure(sayShared("Begun and done are two taps from"), habits.twoTapsFrom, "practice", "/twoTapsFrom");
         fact(sayShared("Chip that one run takes"), sayShared("%1 cm").arg(inCentimetres(habits.runChip.value)),
              service::sourceWords(habits.runChip.source));
         fact(sayShared("Seam that one run takes"), sayShared("%1 cm").arg(inCentimetres(habits.runSeam.value)),

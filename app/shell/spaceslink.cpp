@@ -268,4 +268,25 @@ QStringList SpacesLink::movedIf(const rules::Procedure& procedure, const std::ve
         bench::boardIfAdopted(bench.bench().roster, bench.events(), bench.book(), procedure, pieces, now()));
 }
 
+QStringList SpacesLink::movedIfOwn(const rules::OwnFigure& own) const
+{
+    const service::BenchService& bench = m_services.bench;
+    rules::RuleBook book = bench.book();
+    if (!rules::putOwn(book, own)) {
+        return {};
+    }
+    const bench::Board after = bench::boardOf(bench.bench(), book, now());
+    QStringList lines = moveLines(after);
+    const auto stiff = [this](const bench::MixCard& mix) {
+        return mix.stiffAt ? service::clockTime(*mix.stiffAt, now(), m_manner) : tr("never");
+    };
+    for (const bench::MixCard& mix : bench.board().mixes) {
+        const auto then = std::ranges::find(after.mixes, mix.mix, &bench::MixCard::mix);
+        if (then != after.mixes.end() && then->stiffAt != mix.stiffAt) {
+            lines << tr("%1 mix: stiff %2 instead of %3").arg(text(mix.materialName), stiff(*then), stiff(mix));
+        }
+    }
+    return lines;
+}
+
 } // namespace mend::app

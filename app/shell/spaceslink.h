@@ -49,6 +49,7 @@ private:
     QStringList movedByTakingBack(EventId event) const override;
     QStringList goesWith(EventId event) const override;
     QStringList movedIf(const rules::Procedure& procedure, const std::vector<PieceId>& pieces) const override;
+    QStringList movedIfOwn(const rules::OwnFigure& own) const override;
 
     void addSpaces();
     void connectLog();

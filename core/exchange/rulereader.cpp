@@ -13,6 +13,7 @@ namespace {
 
 constexpr int rulesVersion = 1;
 constexpr std::string_view procedureFormat = "mendbench procedure";
+constexpr std::string_view ownFormat = "mendbench own figures";
 
 /// Where one row of the book came from.
 struct Home {
@@ -46,6 +47,7 @@ public:
         }
         ReadRules result;
         result.book = std::move(m_book);
+        result.own = std::move(m_own);
         for (OneFile& file : m_files) {
             std::stable_sort(file.faults.begin(), file.faults.end(), [](const auto& a, const auto& b) {
                 return std::tie(a.line, a.column) < std::tie(b.line, b.column);
@@ -98,11 +100,15 @@ private:
             readRows(reader, "hazards", m_book.hazards);
         } else if (format == "mendbench cautions") {
             readRows(reader, "cautions", m_book.cautions);
+        } else if (format == ownFormat) {
+            readRows(reader, "figures", m_own);
         } else if (format == "mendbench practice") {
             readPractice(reader, root, faults);
         } else if (!format.empty()) {
-            faults.add(nearestNode(root, "/format").place, "/format",
-                       "\"" + format + "\" is no rule format: laws, materials, hazards, cautions, practice, procedure");
+            faults.add(
+                nearestNode(root, "/format").place, "/format",
+                "\"" + format +
+                    "\" is no rule format: laws, materials, hazards, cautions, practice, procedure, own figures");
             return;
         }
         if (!format.empty()) {
@@ -160,12 +166,23 @@ private:
         if (!m_practiceHome) {
             m_homeless.push_back({"", "", 0, 0, "no file gives the practice figures"});
         }
+        putOwnIn();
         for (const rules::RuleFault& fault : rules::validate(m_book)) {
             addBookFault(fault);
         }
         for (std::size_t i = 0; i < m_procedures.size(); ++i) {
             for (const rules::RuleFault& fault : rules::validate(m_procedures[i], m_book)) {
                 addFault(m_procedureHomes[i], fault.path, fault.text);
+            }
+        }
+    }
+
+    /// A studio's own numbers, once every file is read, in the order of the files.
+    void putOwnIn()
+    {
+        for (std::size_t i = 0; i < m_own.size(); ++i) {
+            if (const Outcome put = rules::putOwn(m_book, m_own[i]); !put) {
+                addBookFault({"", "/figures/" + std::to_string(i), 0, 0, put.fault().detail});
             }
         }
     }
@@ -207,6 +224,7 @@ private:
 
     rules::RuleBook m_book;
     std::vector<OneFile> m_files;
+    std::vector<rules::OwnFigure> m_own;
     std::vector<rules::Procedure> m_procedures;
     std::vector<std::size_t> m_procedureHomes;
     std::optional<std::size_t> m_practiceHome;
@@ -234,6 +252,18 @@ std::string canonicalText(const rules::Procedure& procedure)
 std::string fileText(const rules::Procedure& procedure)
 {
     return procedureJson(procedure).dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
+}
+
+std::string ownFiguresText(const std::vector<rules::OwnFigure>& own)
+{
+    nlohmann::json json;
+    json["format"] = std::string(ownFormat);
+    json["version"] = rulesVersion;
+    json["figures"] = nlohmann::json::array();
+    for (const rules::OwnFigure& each : own) {
+        json["figures"].push_back(FormWriter::write(each));
+    }
+    return json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
 }
 
 rules::RevisionHash revisionHash(const rules::Procedure& procedure) { return sha256(canonicalText(procedure)); }

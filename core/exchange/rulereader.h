@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/rules/ownfigures.h"
 #include "core/rules/rulebook.h"
 #include "core/rules/validation.h"
 
@@ -22,6 +23,7 @@ struct RuleText {
 struct ReadRules {
     rules::RuleBook book;
     std::vector<rules::RuleFault> faults; ///< in the order of the files, then of their lines
+    std::vector<rules::OwnFigure> own; ///< numbers a studio has put in the place of shipped ones, in the book already
     bool isGood() const { return faults.empty(); }
 };
 
@@ -38,6 +40,9 @@ std::string canonicalText(const rules::Procedure& procedure);
 
 /// The same for people to read and change: one key a line.
 std::string fileText(const rules::Procedure& procedure);
+
+/// A studio's own numbers as a file of its own, for people to read and change.
+std::string ownFiguresText(const std::vector<rules::OwnFigure>& own);
 
 /// The name of this revision for ever: SHA-256 of the canonical text.
 rules::RevisionHash revisionHash(const rules::Procedure& procedure);

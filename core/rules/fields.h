@@ -18,6 +18,7 @@
 //   amount(value)                    a unit and a number
 //   amount(value, least, most)       the same with the range beside it
 
+#include "core/rules/ownfigures.h"
 #include "core/rules/rulebook.h"
 
 #include <array>
@@ -338,6 +339,15 @@ template <class W, Like<Practice> S> void fields(W& w, S& practice)
     w.part("runChip", practice.runChip, Need::Must);
     w.part("runSeam", practice.runSeam, Need::Must);
     w.part("twoTapsFrom", practice.twoTapsFrom, Need::Must);
+}
+
+template <class W, Like<OwnFigure> S> void fields(W& w, S& own)
+{
+    w.text("of", own.of, Need::Must);
+    w.text("path", own.path, Need::Must);
+    w.part("span", own.span);
+    w.part("temperature", own.temperature);
+    fields(w, own.source);
 }
 
 template <class W, Like<cure::EnergyBand> S> void fields(W& w, S& band) { w.amount(band.typical, band.low, band.high); }

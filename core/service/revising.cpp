@@ -27,7 +27,54 @@ bool writeRevision(const fs::path& file, const std::string& text)
     return !failed;
 }
 
+/// Writes the studio's own numbers anew; where the rules refuse them, what stood there before.
+Result<std::vector<rules::RuleFault>> writeOwn(RuleShelf& shelf, const fs::path& own,
+                                               const std::vector<rules::OwnFigure>& figures)
+{
+    std::error_code failed;
+    fs::create_directories(own, failed);
+    const fs::path file = own / "own-figures.json";
+    std::string before;
+    for (const exchange::RuleText& text : ruleTextsIn(own)) {
+        before = fs::path(text.file) == file ? text.text : before;
+    }
+    if (failed || !writeRevision(file, exchange::ownFiguresText(figures))) {
+        return Fault{FaultKind::Unwritable, file.string()};
+    }
+    shelf.look();
+    std::vector<rules::RuleFault> faults = shelf.faults();
+    if (!faults.empty()) {
+        const bool isBack = before.empty() ? fs::remove(file, failed) : writeRevision(file, before);
+        if (!isBack) {
+            return Fault{FaultKind::Unwritable, file.string()};
+        }
+        shelf.look();
+    }
+    return faults;
+}
+
+std::vector<rules::OwnFigure> without(std::vector<rules::OwnFigure> figures, const std::string& of,
+                                      const std::string& path)
+{
+    std::erase_if(figures, [&](const rules::OwnFigure& each) { return each.of == of && each.path == path; });
+    return figures;
+}
+
 } // namespace
+
+Result<std::vector<rules::RuleFault>> keepOwnFigure(RuleShelf& shelf, const fs::path& own,
+                                                    const rules::OwnFigure& figure)
+{
+    auto figures = without(shelf.ownFigures(), figure.of, figure.path);
+    figures.push_back(figure);
+    return writeOwn(shelf, own, figures);
+}
+
+Result<std::vector<rules::RuleFault>> dropOwnFigure(RuleShelf& shelf, const fs::path& own, const std::string& of,
+                                                    const std::string& path)
+{
+    return writeOwn(shelf, own, without(shelf.ownFigures(), of, path));
+}
 
 Result<Revised> keepRevision(RuleShelf& shelf, const fs::path& own, const rules::Procedure& edited)
 {

@@ -138,6 +138,7 @@ void RuleShelf::look()
             return;
         }
     }
+    m_own = std::move(read.own);
     m_book = rules::keepOrRefuse(std::move(m_book), std::move(read.book), {}).inForce;
 }
 

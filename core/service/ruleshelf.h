@@ -36,6 +36,8 @@ public:
     const rules::RuleBook& book() const { return m_book; }
     /// What is wrong with the files as they stand; where not empty, what was good before is in force.
     const std::vector<rules::RuleFault>& faults() const { return m_faults; }
+    /// The numbers that the studio has put in the place of shipped ones, as they are in force.
+    const std::vector<rules::OwnFigure>& ownFigures() const { return m_own; }
     /// Whether there is anything to work by at all; false where not even the shipped files hold.
     bool isUsable() const { return !m_book.procedures.empty(); }
 
@@ -57,6 +59,7 @@ private:
     Folders m_folders;
     rules::RuleBook m_book;
     std::vector<rules::RuleFault> m_faults;
+    std::vector<rules::OwnFigure> m_own;
 };
 
 /// What has to be in the bench file before these events: every revision that they are told under, whole,

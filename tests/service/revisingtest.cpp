@@ -75,4 +75,61 @@ TEST_F(Revising, SaysSoWhereTheFolderCannotBeMade)
     EXPECT_EQ(kept.fault().kind, FaultKind::Unwritable);
 }
 
+TEST_F(Revising, AStudiosOwnNumberStandsBesideTheShippedOneOverARestart)
+{
+    const rules::OwnFigure filler{"material/fillerPaste",
+                                  "/potLife",
+                                  std::chrono::minutes(45),
+                                  std::nullopt,
+                                  {"our own bench", rules::Mark::Practice}};
+    const rules::OwnFigure taps{
+        "practice", "/twoTapsFrom", std::chrono::minutes(8), std::nullopt, {"our own bench", rules::Mark::Practice}};
+    for (const rules::OwnFigure& own_ : {filler, taps}) {
+        const auto kept = keepOwnFigure(shelf, own, own_);
+        ASSERT_TRUE(kept);
+        ASSERT_TRUE(kept.value().empty()) << kept.value().front().text;
+    }
+    EXPECT_EQ(shelf.ownFigures(), (std::vector{filler, taps}));
+    const RuleShelf again(folders);
+    EXPECT_TRUE(again.faults().empty());
+    EXPECT_EQ(again.book().material("fillerPaste")->potLife->value, std::chrono::minutes(45));
+    EXPECT_EQ(again.book().practice.twoTapsFrom.value, std::chrono::minutes(8));
+    ASSERT_TRUE(dropOwnFigure(shelf, own, "material/fillerPaste", "/potLife"));
+    EXPECT_EQ(shelf.book().material("fillerPaste")->potLife->value, std::chrono::minutes(30));
+    EXPECT_EQ(shelf.book().practice.twoTapsFrom.value, std::chrono::minutes(8));
+}
+
+TEST_F(Revising, ARefusedNumberLeavesWhatWasLastGoodInForce)
+{
+    rules::OwnFigure figure{"material/oldMend",
+                            "/heatLimits/0/warmest",
+                            std::nullopt,
+                            Temperature::fromCelsius(28),
+                            {"our own bench", rules::Mark::Practice}};
+    const auto kept = keepOwnFigure(shelf, own, figure);
+    ASSERT_TRUE(kept && kept.value().empty());
+    figure.temperature = Temperature::fromCelsius(34); // above the shipped limit of 30
+    const auto refused = keepOwnFigure(shelf, own, figure);
+    ASSERT_TRUE(refused);
+    EXPECT_FALSE(refused.value().empty());
+    EXPECT_TRUE(shelf.faults().empty()) << "the file is as it was";
+    EXPECT_EQ(RuleShelf(folders).book().material("oldMend")->heatLimits[0].warmest.value, Temperature::fromCelsius(28));
+}
+
+TEST_F(Revising, ALimitThatACureOfTheStudioWouldPassIsRefused)
+{
+    // The shipped warm cure of young joins asks for 40 C (common practice, no source): a limit below it stands against
+    // it.
+    const auto refused = keepOwnFigure(shelf, own,
+                                       {"material/fastAdhesive",
+                                        "/heatLimits/0/warmest",
+                                        std::nullopt,
+                                        Temperature::fromCelsius(38),
+                                        {"our own bench", rules::Mark::Practice}});
+    ASSERT_TRUE(refused);
+    EXPECT_FALSE(refused.value().empty());
+    EXPECT_TRUE(shelf.ownFigures().empty());
+    EXPECT_FALSE(fs::exists(own / "own-figures.json"));
+}
+
 } // namespace mend::service

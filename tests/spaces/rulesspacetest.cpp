@@ -35,6 +35,10 @@ struct Moves : RulesAnswers {
         whose = pieces;
         return {QStringLiteral("Heron bowl: “Wipe back the filler” closes 13:44 instead of 13:49")};
     }
+    QStringList movedIfOwn(const rules::OwnFigure&) const override
+    {
+        return {QStringLiteral("Filler mix: stiff 14:05 instead of 13:50")};
+    }
     mutable std::vector<rules::Procedure> asked;
     mutable std::vector<PieceId> whose;
 };
@@ -125,6 +129,28 @@ TEST_F(RulesScreen, AChangeIsShownInItsEffectBeforeItIsKept)
     EXPECT_EQ(hands(revised.front()).source.text, "our own bench");
     space.showKept(QString::fromStdString(gold));
     EXPECT_FALSE(space.draft(gold));
+}
+
+TEST_F(RulesScreen, ASharedNumberIsShownInItsEffectBeforeItIsKept)
+{
+    std::vector<rules::OwnFigure> told;
+    QObject::connect(&space, &RulesSpace::ownTold, &space, [&](const rules::OwnFigure& own) { told.push_back(own); });
+    space.openShared(SharedRules::Materials);
+    ASSERT_TRUE(click(space.page(), QStringLiteral("rule/own/material/fillerPaste|/potLife")));
+    ASSERT_TRUE(type(space.page(), QStringLiteral("own/value"), QStringLiteral("95")));
+    ASSERT_TRUE(click(space.page(), QStringLiteral("own/put")));
+    EXPECT_FALSE(space.page().hit(QStringLiteral("own/keep"))) << "beyond its range";
+    EXPECT_FALSE(space.page().field(QStringLiteral("own/value"))->accessibleDescription().isEmpty());
+    ASSERT_TRUE(type(space.page(), QStringLiteral("own/value"), QStringLiteral("45")));
+    ASSERT_TRUE(click(space.page(), QStringLiteral("own/put")));
+    EXPECT_TRUE(says(space.page(), QStringLiteral("Filler mix: stiff")));
+    EXPECT_TRUE(told.empty());
+    ASSERT_TRUE(click(space.page(), QStringLiteral("own/keep")));
+    ASSERT_EQ(told.size(), 1U);
+    EXPECT_EQ(told[0].of, "material/fillerPaste");
+    EXPECT_EQ(told[0].span, std::chrono::minutes(45));
+    space.setOwn(told);
+    EXPECT_TRUE(space.page().hit(QStringLiteral("own/shipped")));
 }
 
 TEST_F(RulesScreen, RefusesANumberOutsideItsRangeAtItsPlace)
