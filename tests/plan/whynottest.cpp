@@ -17,16 +17,18 @@ Problem troubled(std::uint64_t seed)
     test::BenchKind kind;
     kind.pieces = 2 + static_cast<int>(seed % 4);
     kind.people = 1 + static_cast<int>(seed % 2);
-    kind.midday = seed % 3 != 0;
+    kind.midday = true;
     kind.crowded = seed % 4 == 0;
     Problem problem = test::inventBench(kind, seed);
     std::mt19937_64 random(seed);
     for (Lag& lag : problem.lags) {
-        if (lag.most && random() % 8 == 0) {
-            lag.most = lag.least + static_cast<Minute>(random() % 3);
+        const Step& from = problem.steps[slot(lag.from)];
+        if (lag.most && from.started && !problem.steps[slot(lag.to)].started) {
+            const Minute closes = problem.now + static_cast<Minute>(random() % 12);
+            lag.most = std::max(lag.least, closes - *from.started - from.duration);
         }
     }
-    if (seed % 5 == 0) {
+    if (seed % 29 == 0) {
         problem.horizon = problem.now + 700;
     }
     return problem;
