@@ -6,19 +6,6 @@ namespace mend::service {
 
 namespace {
 
-/// From when on the bench itself has to be known: since the oldest piece in hand came. Its waits
-/// hang on the air since then.
-Instant sinceWhen(const std::vector<bench::Event>& events, Instant now)
-{
-    Instant since = now;
-    for (const bench::Event& event : events) {
-        if (event.piece.isSet()) {
-            since = std::min(since, event.happened);
-        }
-    }
-    return since;
-}
-
 /// Takes the value out, or keeps the first fault that stood in the way.
 template <class T> T taken(Result<T> result, std::optional<Fault>& fault)
 {
@@ -37,9 +24,9 @@ Result<OpenBench> readBench(const store::Store& store, RuleShelf& shelf, Instant
 {
     std::optional<Fault> fault;
     OpenBench open;
-    const auto ofPieces = taken(store.benchEvents(now), fault);
-    const Instant since = sinceWhen(ofPieces, now);
-    open.record.events = since < now ? taken(store.benchEvents(since), fault) : ofPieces;
+    // The waits of a piece hang on the air since it came, so what happened to the bench is read from then on.
+    const Instant since = std::min(taken(store.oldestInHand(), fault).value_or(now), now);
+    open.record.events = taken(store.benchEvents(since), fault);
     open.record.roster.pieces = taken(store.piecesInHand(), fault);
     open.record.roster.customers = taken(store.ownersInHand(), fault);
     open.record.roster.places = taken(store.places(), fault);

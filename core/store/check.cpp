@@ -9,7 +9,7 @@ namespace mend::store {
 
 namespace {
 
-constexpr int rowsAtOnce = 100; ///< some 0.3 ms of work
+constexpr int rowsAtOnce = 300; ///< some milliseconds of work, well under a slice
 constexpr std::size_t mostFindings = 100;
 
 } // namespace
@@ -98,15 +98,17 @@ bool Check::checkLinks()
 bool Check::checkHouse()
 {
     Statement pieces = m_database.prepare("SELECT p.id, h.piece IS NOT NULL FROM piece p LEFT JOIN in_hand h "
-                                          "ON h.piece = p.id WHERE p.id > ?1 ORDER BY p.id LIMIT 10");
+                                          "ON h.piece = p.id WHERE p.id > ?1 ORDER BY p.id LIMIT 50");
     pieces.with(m_piece);
-    const EventRows rows(m_database);
+    if (!m_ofPieces) {
+        m_ofPieces.emplace(m_database);
+    }
     bool any = false;
     while (pieces.step()) {
         any = true;
         m_piece = pieces.integer(0);
         const PieceId piece(m_piece);
-        if (isInHand(rows.concerning(piece), piece) != (pieces.integer(1) != 0)) {
+        if (isInHand(m_ofPieces->of(piece), piece) != (pieces.integer(1) != 0)) {
             find(Finding::Part::House, "piece " + std::to_string(m_piece));
         }
     }

@@ -6,6 +6,7 @@
 
 #include <chrono>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -62,6 +63,7 @@ private:
     std::vector<std::pair<Finding::Part, Step>> m_steps;
     std::size_t m_at = 0;
     ChainEnd m_chain;
+    std::optional<EventsOfPieces> m_ofPieces;
     std::int64_t m_piece = 0;
     std::string m_photo;
 };

@@ -186,12 +186,21 @@ std::vector<bench::Event> EventRows::all() const
     return read(statement);
 }
 
-std::vector<bench::Event> EventRows::concerning(PieceId piece) const
+std::vector<bench::Event> EventRows::concerning(PieceId piece) const { return EventsOfPieces(*m_database).of(piece); }
+
+EventsOfPieces::EventsOfPieces(const Database& database)
+    : m_statement(database.prepare(std::string(concerningPiece) + selectEvent +
+                                   "WHERE e.id IN (SELECT id FROM told) ORDER BY e.id"))
 {
-    Statement statement = m_database->prepare(std::string(concerningPiece) + selectEvent +
-                                              "WHERE e.id IN (SELECT id FROM told) ORDER BY e.id");
-    statement.with(piece.value());
-    return read(statement);
+}
+
+std::vector<bench::Event> EventsOfPieces::of(PieceId piece)
+{
+    m_statement.reset();
+    m_statement.with(piece.value());
+    std::vector<bench::Event> events = read(m_statement);
+    m_statement.reset(); // it holds no lock on the file until the next piece
+    return events;
 }
 
 std::vector<bench::Event> EventRows::forBench(Instant since) const
@@ -200,6 +209,14 @@ std::vector<bench::Event> EventRows::forBench(Instant since) const
                                               "WHERE e.id IN (SELECT id FROM told) ORDER BY e.id");
     statement.with(toRfc3339(since));
     return read(statement);
+}
+
+std::optional<Instant> EventRows::oldestInHand() const
+{
+    // Times are written at one width, so their order as text is that in time.
+    Statement row = m_database->prepare("SELECT e.id, min(e.happened) FROM in_hand h CROSS JOIN event e "
+                                        "ON e.piece = h.piece");
+    return row.step() ? maybeInstantAt(row, 1) : std::nullopt;
 }
 
 std::vector<ChainedEvent> EventRows::linksAfter(EventId after, int count) const

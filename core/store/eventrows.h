@@ -44,12 +44,24 @@ public:
     /// them, and of the bench itself from `since` on, with the last three readings of each place and the last
     /// hundred tellings of states and persons before that.
     std::vector<bench::Event> forBench(Instant since) const;
+    /// The earliest happening among the events of pieces in hand.
+    std::optional<Instant> oldestInHand() const;
     /// At most `count` rows after `after`, with their links, in order of number.
     std::vector<ChainedEvent> linksAfter(EventId after, int count) const;
     CheckedRows checkNotes(std::int64_t after, int count) const;
 
 private:
     const Database* m_database;
+};
+
+/// Everything told of one piece after another, for who asks about many: the question is prepared once.
+class EventsOfPieces {
+public:
+    explicit EventsOfPieces(const Database& database);
+    std::vector<bench::Event> of(PieceId piece);
+
+private:
+    Statement m_statement;
 };
 
 } // namespace mend::store

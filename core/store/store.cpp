@@ -156,6 +156,11 @@ Result<std::vector<Event>> Store::benchEvents(Instant since) const
     return guarded([&] { return EventRows(m_database).forBench(since); });
 }
 
+Result<std::optional<Instant>> Store::oldestInHand() const
+{
+    return guarded([&] { return EventRows(m_database).oldestInHand(); });
+}
+
 Result<std::vector<Event>> Store::eventsOf(PieceId piece) const
 {
     return guarded([&] { return EventRows(m_database).concerning(piece); });

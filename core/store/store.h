@@ -69,6 +69,8 @@ public:
     EventId nextEventId() const;
     /// What the bench has to know at start; see EventRows::forBench.
     Result<std::vector<bench::Event>> benchEvents(Instant since) const;
+    /// When the first thing was told to have happened to any piece in hand; empty where there is none.
+    Result<std::optional<Instant>> oldestInHand() const;
     Result<std::vector<bench::Event>> eventsOf(PieceId piece) const;
     Result<std::vector<bench::Event>> allEvents() const;
 

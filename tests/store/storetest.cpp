@@ -178,6 +178,7 @@ TEST(Store, HandsTheBenchWhatItMustKnowAndNoMore)
     tell(What::Voided, PieceId(), benchStart).target = EventId(9);      // 14
     tell(What::ReadingTaken, PieceId(), benchStart).place = PlaceId(2); // 15
     ASSERT_TRUE(store->append(events).isOk());
+    EXPECT_EQ(store->oldestInHand().value(), longAgo) << "of piece 1; piece 2 has gone home";
     std::vector<std::int64_t> ids;
     const auto told = store->benchEvents(since);
     ASSERT_TRUE(told.isOk()) << told.fault().detail;
