@@ -30,7 +30,7 @@ bool actsBelow(const bench::Card& card, bool large)
 
 int rowHeight(const parts::Look& look, Role role)
 {
-    return static_cast<int>(std::ceil(QFontMetricsF(look.type.font(role)).height()));
+    return static_cast<int>(std::ceil(look.type.widths(role).height()));
 }
 
 int headHeight(const parts::Look& look) { return rowHeight(look, Role::CardVerb) + 2 * rowHeight(look, Role::Reason); }

@@ -294,6 +294,24 @@ void ActView::mouseReleaseEvent(QMouseEvent* event)
     }
 }
 
+/// A button that may not be tapped now is pale; a figure that leads on when it is tapped stays as clear as it was.
+void ActView::veilCurbed(QPainter& painter, const Scene& scene) const
+{
+    QColor veil = m_ground.isValid() ? m_ground : QColor(Qt::gray);
+    veil.setAlpha(170);
+    for (const Hit& hit : scene.hits) {
+        if (m_gate.curbOf(hit).isEmpty()) {
+            continue;
+        }
+        const bool isDrawnAsButton = std::ranges::any_of(scene.items, [&](const Item& item) {
+            return (item.kind == Item::Kind::Fill || item.kind == Item::Kind::Frame) && item.rect == QRectF(hit.rect);
+        });
+        if (isDrawnAsButton && hit.isButton()) {
+            painter.fillRect(hit.rect, veil);
+        }
+    }
+}
+
 void ActView::paintEvent(QPaintEvent* event)
 {
     QPainter painter(this);
@@ -314,14 +332,8 @@ void ActView::paintEvent(QPaintEvent* event)
                 paintItem(painter, item);
             }
         }
+        veilCurbed(painter, *part.scene);
         painter.restore();
-    }
-    for (const Hit& each : m_hits) {
-        if (each.curbed && each.isButton()) {
-            QColor veil = m_ground.isValid() ? m_ground : QColor(Qt::gray);
-            veil.setAlpha(170);
-            painter.fillRect(each.rect, veil);
-        }
     }
     if (m_flashInk.isValid() && !m_flashAround.isEmpty()) {
         painter.setPen(QPen(m_flashInk, m_flashPen));

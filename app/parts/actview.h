@@ -83,6 +83,7 @@ private:
     void release(QPoint at);
     void cancel();
     void collectHits();
+    void veilCurbed(QPainter& painter, const Scene& scene) const;
     void repaintHit(const QString& key);
     void repaint(const QRect& rect);
     bool moveFocus(int dx, int dy);

@@ -4,15 +4,19 @@
 
 namespace mend::parts {
 
-QStringList brokenLines(const QString& words, const QFontMetricsF& metrics, double width, int most)
+QStringList brokenLines(const QString& words, Widths& widths, double width, int most)
 {
+    const QString all = words.simplified();
+    if (most <= 1 || widths.of(all) <= width) {
+        return all.isEmpty() ? QStringList() : QStringList{all};
+    }
     QStringList lines;
     QString current;
     const QStringList parts = words.split(QLatin1Char(' '), Qt::SkipEmptyParts);
     for (const QString& part : parts) {
         const QString longer = current.isEmpty() ? part : current + QLatin1Char(' ') + part;
         const bool lastLine = lines.size() + 1 >= most;
-        if (current.isEmpty() || lastLine || metrics.horizontalAdvance(longer) <= width) {
+        if (current.isEmpty() || lastLine || widths.of(longer) <= width) {
             current = longer;
         } else {
             lines << current;
@@ -25,10 +29,9 @@ QStringList brokenLines(const QString& words, const QFontMetricsF& metrics, doub
     return lines;
 }
 
-bool isWhole(const QStringList& lines, const QString& words, const QFontMetricsF& metrics, double width)
+bool isWhole(const QStringList& lines, const QString& words, Widths& widths, double width)
 {
-    const bool allFit =
-        std::ranges::all_of(lines, [&](const QString& each) { return metrics.horizontalAdvance(each) <= width + 0.5; });
+    const bool allFit = std::ranges::all_of(lines, [&](const QString& each) { return widths.of(each) <= width + 0.5; });
     return allFit && lines.join(QLatin1Char(' ')) == words.simplified();
 }
 

@@ -2,7 +2,6 @@
 
 #include "app/parts/linebreak.h"
 
-#include <QFontMetricsF>
 #include <QTransform>
 
 #include <cmath>
@@ -123,11 +122,9 @@ double Scribe::text(const QRectF& rect, const QString& words, const Ink& ink, Qt
     item.font = m_look.type.font(ink.role, shrink);
     item.align = aligned(align);
     item.whole = words;
-    const QFontMetricsF metrics(item.font);
-    item.text = metrics.horizontalAdvance(words) <= rect.width() + 0.5
-                    ? words
-                    : metrics.elidedText(words, Qt::ElideRight, rect.width());
-    const double taken = metrics.horizontalAdvance(item.text);
+    Widths& widths = m_look.type.widths(ink.role, shrink);
+    item.text = widths.of(words) <= rect.width() + 0.5 ? words : widths.shortened(words, rect.width());
+    const double taken = widths.of(item.text);
     m_scene.items.push_back(std::move(item));
     return taken;
 }
@@ -136,7 +133,7 @@ double Scribe::lines(const QRectF& rect, const QString& words, const Ink& ink, i
 {
     const double height = lineHeight(ink.role);
     const int room = std::max(1, std::min(most, static_cast<int>((rect.height() + 0.5) / height)));
-    const QStringList broken = brokenLines(words, QFontMetricsF(m_look.type.font(ink.role)), rect.width(), room);
+    const QStringList broken = brokenLines(words, m_look.type.widths(ink.role), rect.width(), room);
     double top = rect.top();
     for (const QString& each : broken) {
         text(QRectF(rect.left(), top, rect.width(), height), each, ink, align);
@@ -147,12 +144,12 @@ double Scribe::lines(const QRectF& rect, const QString& words, const Ink& ink, i
 
 double Scribe::width(const QString& words, Role role, double shrink) const
 {
-    return std::ceil(QFontMetricsF(m_look.type.font(role, shrink)).horizontalAdvance(words));
+    return std::ceil(m_look.type.widths(role, shrink).of(words));
 }
 
 double Scribe::lineHeight(Role role, double shrink) const
 {
-    return std::ceil(QFontMetricsF(m_look.type.font(role, shrink)).height());
+    return std::ceil(m_look.type.widths(role, shrink).height());
 }
 
 void Scribe::hit(Hit hit)
@@ -211,9 +208,9 @@ void Scribe::label(const QRectF& rect, const Button& button, const QColor& ink, 
     for (;; shrink = std::max(least, shrink - 0.08)) {
         const int room =
             std::max(1, static_cast<int>((inner.height() - lower + 1.0) / lineHeight(button.role, shrink)));
-        const QFontMetricsF metrics(m_look.type.font(button.role, shrink));
-        broken = brokenLines(button.label, metrics, inner.width(), room);
-        if (isWhole(broken, button.label, metrics, inner.width()) || shrink <= least) {
+        Widths& widths = m_look.type.widths(button.role, shrink);
+        broken = brokenLines(button.label, widths, inner.width(), room);
+        if (isWhole(broken, button.label, widths, inner.width()) || shrink <= least) {
             break;
         }
     }

@@ -111,8 +111,8 @@ QString SheetView::focusedField() const
 
 void SheetView::compose()
 {
-    if (width() <= barRoom) {
-        return;
+    if (width() <= barRoom || !isVisible()) {
+        return; // drawn once it is seen
     }
     dressFields();
     SheetDrawn drawn =
@@ -133,6 +133,12 @@ void SheetView::placeFields()
 }
 
 void SheetView::scrolledTo(int) { placeFields(); }
+
+void SheetView::showEvent(QShowEvent* event)
+{
+    ScrollView::showEvent(event);
+    compose();
+}
 
 void SheetView::resizeEvent(QResizeEvent* event)
 {

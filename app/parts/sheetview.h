@@ -27,6 +27,7 @@ Q_SIGNALS:
     void entered(const QString& field);
 
 protected:
+    void showEvent(QShowEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
     void changeEvent(QEvent* event) override;
     void scrolledTo(int offset) override;

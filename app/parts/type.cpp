@@ -11,6 +11,8 @@ namespace mend::parts {
 
 namespace {
 
+constexpr qsizetype mostKnown = 5000; ///< widths of one font: some hundred kilobytes
+
 struct Cut {
     double units;
     QFont::Weight weight;
@@ -51,7 +53,21 @@ double unitsOf(Role role) { return cuts[static_cast<std::size_t>(role)].units; }
 
 Type::Type(Measure measure) : m_measure(measure), m_made(std::make_shared<Made>()) {}
 
-QFont Type::font(Role role, double shrink) const
+double Widths::of(const QString& words)
+{
+    const auto known = m_known.constFind(words);
+    if (known != m_known.constEnd()) {
+        return *known;
+    }
+    if (m_known.size() >= mostKnown) { // clocks bring new words every second
+        m_known.clear();
+    }
+    const double width = m_metrics.horizontalAdvance(words);
+    m_known.insert(words, width);
+    return width;
+}
+
+Widths& Type::widths(Role role, double shrink) const
 {
     static const QStringList families = faces();
     const Cut& cut = cuts[static_cast<std::size_t>(role)];
@@ -65,8 +81,7 @@ QFont Type::font(Role role, double shrink) const
     font.setPixelSize(pixels);
     font.setWeight(cut.weight);
     font.setKerning(true);
-    m_made->emplace(std::pair(role, pixels), font);
-    return font;
+    return m_made->emplace(std::pair(role, pixels), Widths(font)).first->second;
 }
 
 QString Type::family() { return QFontInfo(Type().font(Role::Body)).family(); }

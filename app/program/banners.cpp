@@ -50,11 +50,12 @@ QString standingWords(store::Standing standing)
     switch (standing) {
     case store::Standing::ReadOnlyFile:
     case store::Standing::ReadOnlyAsAsked:
-        return sayBanner("This bench can only be read: its file, folder or disk takes no writing. Alerts go on. Make "
-                         "it writable and start again, or save it elsewhere.");
+        return sayBanner("This bench can only be read: its file or folder takes no writing. Make it writable and "
+                         "start again. Alerts go on.");
     case store::Standing::OnNetwork:
-        return sayBanner("This bench lies on another machine and is only read: two could write at once. Alerts go on. "
-                         "Save it on this machine to work on it.");
+        return sayBanner(
+            "This bench lies on another machine and is only read: two could write at once. Save it here to "
+            "work on it. Alerts go on.");
     default:
         return {};
     }

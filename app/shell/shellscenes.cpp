@@ -29,7 +29,7 @@ int railWidth(const parts::Look& look, const std::vector<RailWord>& words, bool 
     }
     double widest = look.measure.px(60);
     for (const RailWord& each : words) {
-        widest = std::max(widest, QFontMetricsF(look.type.font(Role::RailHere)).horizontalAdvance(each.word));
+        widest = std::max(widest, look.type.widths(Role::RailHere).of(each.word));
     }
     return static_cast<int>(widest) + look.measure.px(24 + 28);
 }
