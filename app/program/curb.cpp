@@ -15,14 +15,14 @@ bool onlyLooks(const QString& key)
         QStringLiteral("log/later"),   QStringLiteral("log/leave"),      QStringLiteral("figure/leave"),
         QStringLiteral("away/bench"),  QStringLiteral("addpiece/bench"), QStringLiteral("backup/now"),
         QStringLiteral("backup/leave")};
-    static const QStringList begins{QStringLiteral("rail/"),        QStringLiteral("banner/"),
-                                    QStringLiteral("step/"),        QStringLiteral("strip/"),
-                                    QStringLiteral("sound/"),       QStringLiteral("settings/"),
-                                    QStringLiteral("saveas/"),      QStringLiteral("look/"),
-                                    QStringLiteral("screen/"),      QStringLiteral("hands/"),
-                                    QStringLiteral("log/fact/"),    QStringLiteral("rules/"),
-                                    QStringLiteral("rule/"),        QStringLiteral("procedure/stage/"),
-                                    QStringLiteral("backup/bench-")};
+    static const QStringList begins{QStringLiteral("rail/"),         QStringLiteral("banner/"),
+                                    QStringLiteral("step/"),         QStringLiteral("strip/"),
+                                    QStringLiteral("sound/"),        QStringLiteral("settings/"),
+                                    QStringLiteral("saveas/"),       QStringLiteral("look/"),
+                                    QStringLiteral("screen/"),       QStringLiteral("hands/"),
+                                    QStringLiteral("log/fact/"),     QStringLiteral("rules/"),
+                                    QStringLiteral("rule/"),         QStringLiteral("procedure/stage/"),
+                                    QStringLiteral("backup/bench-"), QStringLiteral("letter/")};
     static const QStringList writes{QStringLiteral("rules/keep"), QStringLiteral("rules/adopt")};
     if (writes.contains(key)) {
         return false;
