@@ -67,9 +67,15 @@ protected:
         extras.people = {{PersonId(1), QStringLiteral("Mender")}};
         extras.atBench = PersonId(1);
         for (const auto& place : bench->bench().roster.places) {
-            extras.places.push_back({place.id, service::text(place.name), {}, {}, {}, false, false, false, 0, 0});
+            PlaceNow shown;
+            shown.place = place.id;
+            shown.name = service::text(place.name);
+            extras.places.push_back(shown);
         }
-        extras.mixKinds = {{QStringLiteral("fillerPaste"), QStringLiteral("Filler"), {}, {}}};
+        MixKind filler;
+        filler.material = QStringLiteral("fillerPaste");
+        filler.tile = QStringLiteral("Filler");
+        extras.mixKinds = {filler};
         window->setBoard(bench->board(), extras);
         window->show();
     }
