@@ -10,6 +10,24 @@ constexpr int mostTries = 400; ///< moves of heads before a block counts as stuc
 
 } // namespace
 
+Genes genesOf(const std::vector<Block>& blocks, std::span<const Minute> start)
+{
+    std::vector<std::pair<Minute, int>> order;
+    for (std::size_t b = 0; b < blocks.size(); ++b) {
+        Minute first = StartRanges::none;
+        for (const int task : blocks[b].tasks) {
+            first = std::min(first, start[slot(task)]);
+        }
+        order.emplace_back(first, static_cast<int>(b));
+    }
+    std::sort(order.begin(), order.end());
+    Genes genes{std::vector<int>(blocks.size(), 0), std::vector<Minute>(blocks.size(), 0)};
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        genes.rank[slot(order[i].second)] = static_cast<int>(i);
+    }
+    return genes;
+}
+
 Decoder::Decoder(const Model& model, const std::vector<Block>& blocks)
     : m_model(model), m_blocks(blocks), m_base(model.now), m_span(std::min(longestSpan, model.horizon - model.now)),
       m_lower(model.tasks.size()), m_upper(model.tasks.size()), m_ownInterval(model.tasks.size(), -1),
@@ -235,9 +253,10 @@ int Decoder::placeNext(const Block& block, int position)
 bool Decoder::placeBlock(const Block& block, Minute notBefore)
 {
     for (const int task : block.tasks) {
-        m_least[slot(task)] = 0;
+        m_least[slot(task)] = m_floor.empty() ? 0 : m_floor[slot(task)];
     }
-    m_least[slot(block.tasks.front())] = notBefore;
+    Minute& head = m_least[slot(block.tasks.front())];
+    head = std::max(head, notBefore);
     int position = 0;
     for (int tries = 0; tries < mostTries; ++tries) {
         while (position >= 0 && slot(position) < block.tasks.size()) {

@@ -14,6 +14,9 @@ struct Genes {
     std::vector<Minute> notBefore; ///< of each block's head; 0: as early as it goes
 };
 
+/// The order in which a plan takes its blocks up.
+Genes genesOf(const std::vector<Block>& blocks, std::span<const Minute> start);
+
 /// Makes a whole plan from an order of blocks, as a mender fills a day: block after block, each
 /// step at the first minute where hands, places and tags allow, the head of the block moved
 /// later where a window behind it would close (a serial schedule generation scheme with
@@ -24,6 +27,9 @@ public:
     /// `blocks` and `model` must outlive it.
     Decoder(const Model& model, const std::vector<Block>& blocks);
 
+    /// From now on no task starts before its floor; an empty list lifts them all. This is how a plan
+    /// is kept as it was: everything where it stood, or later where it must.
+    void keepFrom(std::vector<Minute> floors) { m_floor = std::move(floors); }
     /// Whether a plan came out; its starts are then in `start()`.
     bool decode(const Genes& genes);
     std::span<const Minute> start() const { return m_start; }
@@ -71,6 +77,7 @@ private:
     std::vector<Minute> m_start;
     std::vector<char> m_placed;
     std::vector<Minute> m_least;
+    std::vector<Minute> m_floor;
     int m_stuck = -1;
     std::vector<int> m_pending;
     std::vector<std::pair<int, int>> m_ready;
