@@ -131,7 +131,8 @@ bool Engine::propagate()
 
 void Engine::decide(Literal literal)
 {
-    assert(isOpen(literal));
+    // What is followed later than at its own level would be lost on the way back.
+    assert(isOpen(literal) && isFollowed());
     m_levelStart.push_back(static_cast<int>(m_trail.size()));
     raise(literal.bound, literal.least, {Because::Decision, 0});
 }

@@ -51,6 +51,8 @@ public:
     Minute lowest(int variable) const { return m_value[lower(variable)]; }
     Minute highest(int variable) const { return -m_value[upper(variable)]; }
 
+    /// Whether everything that follows has been followed.
+    bool isFollowed() const { return m_next == m_trail.size(); }
     /// Follows all that follows. False: a contradiction.
     bool propagate();
     /// Learns from the last contradiction and goes back to where its lesson says something new.

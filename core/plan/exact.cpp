@@ -216,9 +216,11 @@ Exact::Verdict Exact::search(std::int64_t budget, const Enough& enough)
             if (!m_engine.learn()) {
                 return Verdict::Exhausted;
             }
-        } else if (decision && m_engine.isOpen(*decision)) {
+        } else if (!m_engine.isFollowed()) {
+            continue; // a new order or clause has settled something: first what follows from that
+        } else if (decision) {
             m_engine.decide(*decision);
-        } else if (!decision) {
+        } else {
             return conclude();
         }
     }

@@ -67,6 +67,15 @@ private:
         int other = 0;
         std::vector<Literal> orders;
     };
+    /// A channel that more than one may use, and its users in the order they begin.
+    struct User {
+        Channel::Demand demand;
+        Minute begin = 0;
+    };
+    struct Share {
+        int channel = 0;
+        std::vector<User> users;
+    };
 
     // exact.cpp
     void layTasks();
@@ -92,8 +101,8 @@ private:
     // exactshares.cpp
     void layShares();
     std::optional<Literal> decideShare(bool& contradiction);
-    std::vector<int> crowd(const Channel& channel);
-    std::vector<int> smallestCrowd(const Channel& channel, std::vector<Channel::Demand> active) const;
+    std::vector<int> crowd(Share& share);
+    std::vector<int> smallestCrowd(int capacity);
     std::optional<Literal> split(const std::vector<int>& crowd, bool& contradiction);
 
     const Model& m_model;
@@ -103,9 +112,9 @@ private:
     std::vector<Pair> m_pairs;
     std::vector<Tied> m_tied;
     std::map<std::pair<int, int>, Literal> m_orders;
-    std::vector<int> m_shares; ///< channels that more than one may use
+    std::vector<Share> m_shares;
     std::set<std::vector<int>> m_toldCrowds;
-    std::vector<std::pair<Minute, int>> m_sweep;
+    std::vector<std::pair<Channel::Demand, Minute>> m_active; ///< who holds a channel, and until when
     std::vector<Minute> m_start;
     std::vector<Minute> m_guide;
     std::int64_t m_restartAt = 0;

@@ -14,59 +14,70 @@ void Exact::layShares()
             least = std::min(least, demand.amount);
         }
         if (sum > channel.capacity && 2 * least <= channel.capacity) {
-            m_shares.push_back(static_cast<int>(c));
+            Share& share = m_shares.emplace_back();
+            share.channel = static_cast<int>(c);
+            for (const Channel::Demand& demand : channel.demands) {
+                share.users.push_back({demand, 0});
+            }
         }
     }
 }
 
-/// In the plan of earliest starts, the first time that too many use a channel: who they are.
-std::vector<int> Exact::crowd(const Channel& channel)
+/// In the plan of earliest starts, the first time that too many use a channel: who they are. The
+/// order of begins changes little from one time to the next, so it is kept and put right.
+std::vector<int> Exact::crowd(Share& share)
 {
-    m_sweep.clear();
-    for (std::size_t i = 0; i < channel.demands.size(); ++i) {
-        const int interval = channel.demands[i].interval;
-        const Minute from = begin(interval);
-        const Minute to = end(interval);
-        if (from < to) {
-            m_sweep.emplace_back(from, static_cast<int>(i) + 1);
-            m_sweep.emplace_back(to, -static_cast<int>(i) - 1);
+    const Channel& channel = m_model.channels[slot(share.channel)];
+    for (std::size_t i = 0; i < share.users.size(); ++i) {
+        User user = share.users[i];
+        user.begin = begin(user.demand.interval);
+        std::size_t place = i;
+        for (; place > 0 && share.users[place - 1].begin > user.begin; --place) {
+            share.users[place] = share.users[place - 1];
         }
+        share.users[place] = user;
     }
-    std::sort(m_sweep.begin(), m_sweep.end()); // at one minute, what ends comes first
+    m_active.clear();
     int level = 0;
-    for (const auto& [minute, which] : m_sweep) {
-        const Channel::Demand& demand = channel.demands[slot(std::abs(which) - 1)];
-        level += which > 0 ? demand.amount : -demand.amount;
-        if (level <= channel.capacity) {
+    for (const User& user : share.users) {
+        const Minute until = end(user.demand.interval);
+        if (until <= user.begin) {
             continue;
         }
-        std::vector<Channel::Demand> active;
-        for (const Channel::Demand& one : channel.demands) {
-            if (begin(one.interval) <= minute && minute < end(one.interval)) {
-                active.push_back(one);
+        std::size_t kept = 0;
+        for (const auto& [still, other] : m_active) {
+            if (other > user.begin) {
+                m_active[kept++] = {still, other};
+            } else {
+                level -= still.amount;
             }
         }
-        return smallestCrowd(channel, std::move(active));
+        m_active.resize(kept);
+        m_active.emplace_back(user.demand, until);
+        level += user.demand.amount;
+        if (level > channel.capacity) {
+            return smallestCrowd(channel.capacity);
+        }
     }
     return {};
 }
 
 /// As few as are too many, those with the most room to move first.
-std::vector<int> Exact::smallestCrowd(const Channel& channel, std::vector<Channel::Demand> active) const
+std::vector<int> Exact::smallestCrowd(int capacity)
 {
     const auto room = [this](const Channel::Demand& one) {
         const Anchor& anchor = m_model.intervals[slot(one.interval)].begin;
         return anchor.task == Anchor::settled ? 0 : m_engine.highest(anchor.task) - m_engine.lowest(anchor.task);
     };
-    std::stable_sort(active.begin(), active.end(), [&](const Channel::Demand& a, const Channel::Demand& b) {
-        return a.amount != b.amount ? a.amount > b.amount : room(a) > room(b);
+    std::stable_sort(m_active.begin(), m_active.end(), [&](const auto& a, const auto& b) {
+        return a.first.amount != b.first.amount ? a.first.amount > b.first.amount : room(a.first) > room(b.first);
     });
     std::vector<int> chosen;
     int sum = 0;
-    for (const Channel::Demand& one : active) {
+    for (const auto& [one, until] : m_active) {
         chosen.push_back(one.interval);
         sum += one.amount;
-        if (sum > channel.capacity) {
+        if (sum > capacity) {
             break;
         }
     }
@@ -76,8 +87,8 @@ std::vector<int> Exact::smallestCrowd(const Channel& channel, std::vector<Channe
 
 std::optional<Literal> Exact::decideShare(bool& contradiction)
 {
-    for (const int share : m_shares) {
-        const std::vector<int> found = crowd(m_model.channels[slot(share)]);
+    for (Share& share : m_shares) {
+        const std::vector<int> found = crowd(share);
         if (!found.empty()) {
             return split(found, contradiction);
         }

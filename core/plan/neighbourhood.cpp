@@ -1,5 +1,7 @@
 #include "core/plan/neighbourhood.h"
 
+#include "core/plan/chaining.h"
+
 #include <algorithm>
 #include <cassert>
 #include <numeric>
@@ -86,10 +88,9 @@ int Neighbourhood::latePiece(std::span<const Minute> start)
     return m_pieces.back();
 }
 
-std::vector<bool> Neighbourhood::choose(Shape shape, std::span<const Minute> start)
+std::vector<bool> Neighbourhood::choose(Shape shape, std::size_t size, std::span<const Minute> start)
 {
     std::vector<bool> free(m_model.tasks.size(), false);
-    const auto size = static_cast<std::size_t>(m_size[static_cast<int>(shape)]);
     switch (shape) {
     case Shape::Pieces:
         freePieces(free, somePieces(size));
@@ -120,37 +121,53 @@ std::vector<bool> Neighbourhood::choose(Shape shape, std::span<const Minute> sta
     return free;
 }
 
-bool Neighbourhood::improve(std::vector<Minute>& start, std::int64_t budget, const Enough& enough)
+/// Puts a part of the plan in place of the old one as long as it gets better. Gives the last
+/// word of the exact search: whether nothing better is left in there.
+Exact::Verdict Neighbourhood::solve(const Model& part, std::vector<Minute>& now, std::int64_t budget,
+                                    const Enough& enough)
 {
-    assert(canImprove());
-    const auto shape = static_cast<Shape>(m_round++ % shapes);
-    double& size = m_size[static_cast<int>(shape)];
-    const Frozen frozen = freeze(m_model, start, choose(shape, start));
-    std::vector<Minute> now;
-    for (const int task : frozen.taskOf) {
-        now.push_back(start[slot(task)]);
-    }
-    Exact exact(frozen.model, m_scale);
+    Exact exact(part, m_scale);
     exact.guide(now);
-    bool better = false;
     Exact::Verdict verdict = Exact::Verdict::Found;
     while (verdict == Exact::Verdict::Found) {
-        exact.limitCost(costOf(frozen.model, m_scale, now) - 1);
+        exact.limitCost(costOf(part, m_scale, now) - 1);
         verdict = exact.search(budget - exact.work(), enough);
         if (verdict == Exact::Verdict::Found) {
             now.assign(exact.start().begin(), exact.start().end());
             exact.guide(now);
-            better = true;
         }
     }
     m_work += exact.work() + overhead;
+    return verdict;
+}
+
+bool Neighbourhood::improve(std::vector<Minute>& start, std::int64_t budget, const Enough& enough)
+{
+    assert(canImprove());
+    const auto shape = static_cast<Shape>(m_round % shapes);
+    const bool inOrder = m_round / shapes % 2 == 1; // the rest may give way, but keeps its order
+    ++m_round;
+    double& size = m_size[inOrder ? 1 : 0][static_cast<int>(shape)];
+    const std::vector<bool> free = choose(shape, static_cast<std::size_t>(size), start);
+    const std::vector<Minute> before = start;
+    Exact::Verdict verdict = Exact::Verdict::Open;
+    if (inOrder) {
+        verdict = solve(withOrderHeld(m_model, start, free), start, budget, enough);
+    } else {
+        const Frozen frozen = freeze(m_model, start, free);
+        std::vector<Minute> now;
+        for (const int task : frozen.taskOf) {
+            now.push_back(start[slot(task)]);
+        }
+        verdict = solve(frozen.model, now, budget, enough);
+        for (std::size_t i = 0; i < now.size(); ++i) {
+            start[slot(frozen.taskOf[i])] = now[i];
+        }
+    }
     const double most =
         shape == Shape::Hours ? static_cast<double>(m_model.tasks.size()) : static_cast<double>(m_pieces.size());
-    size = verdict == Exact::Verdict::Exhausted ? std::min(most, size * 1.02) : std::max(2.0, size * 0.97);
-    for (std::size_t i = 0; better && i < now.size(); ++i) {
-        start[slot(frozen.taskOf[i])] = now[i];
-    }
-    return better;
+    size = verdict == Exact::Verdict::Exhausted ? std::min(most, size * 1.03) : std::max(2.0, size * 0.97);
+    return start != before;
 }
 
 } // namespace mend::plan

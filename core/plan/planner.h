@@ -33,6 +33,7 @@ struct Planned {
     bool promisesProven = false; ///< no plan is less late
     bool flowProven = false;     ///< nor, as late, done sooner
     std::int64_t steps = 0;
+    bool refused = false; ///< the gate refused a plan: a fault of the planner, so nothing is claimed
 };
 
 /// Plans a bench, as well as the effort allows. First the decoder, so that there is something

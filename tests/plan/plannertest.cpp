@@ -70,7 +70,7 @@ TEST(Planner, PlansTheBenchmarkSetAsWellAsIsKnown)
             continue;
         }
         const Problem problem = test::benchmarkProblem(name);
-        const Planned planned = planBench(problem, steps(12'000'000));
+        const Planned planned = planBench(problem, steps(40'000'000));
         ASSERT_EQ(planned.verdict, Planned::Verdict::Plan) << name;
         EXPECT_TRUE(test::judge(problem, *planned.table).empty()) << name;
         EXPECT_EQ(test::judgedScore(problem, *planned.table), planned.score) << name;
@@ -119,12 +119,23 @@ TEST(Planner, EveryPlanOfARandomBenchHolds)
             last = score;
         };
         const Planned found = planBench(problem, effort);
+        EXPECT_FALSE(found.refused) << problem.name;
         planned += found.verdict == Planned::Verdict::Plan ? 1 : 0;
         if (found.table) {
             ASSERT_TRUE(test::judge(problem, *found.table).empty()) << problem.name << " " << seed;
         }
     }
     EXPECT_GT(planned, static_cast<int>(randomCount() / 2));
+}
+
+/// Three pairs of hands and many slots: who overlaps whom is settled late in the search.
+TEST(Planner, NoPlanOfItsOwnIsEverRefusedAtTheGate)
+{
+    for (const std::string& name : test::benchmarkNames("large")) {
+        const Planned planned = planBench(test::benchmarkProblem(name), steps(4'000'000));
+        EXPECT_FALSE(planned.refused) << name;
+        EXPECT_EQ(planned.verdict, Planned::Verdict::Plan) << name;
+    }
 }
 
 TEST(Planner, TheSameSeedAndStepsGiveTheSamePlan)
