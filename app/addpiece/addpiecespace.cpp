@@ -106,6 +106,8 @@ void AddPieceSpace::askNames(Sheet& sheet)
     QString fault;
     if (has(NewPieceFault::NoBenchName)) {
         fault = tr("Give it a name: it is called by it at the bench.");
+    } else if (has(NewPieceFault::BenchNameTooLong)) {
+        fault = tr("Too long to be spoken: two or three short words are enough.");
     } else if (has(NewPieceFault::BenchNameTaken)) {
         fault = tr("Another piece in hand is called so: give one that tells them apart by ear.");
     } else if (has(NewPieceFault::BenchNameHasOwner)) {

@@ -125,6 +125,11 @@ void BenchPicture::addPiece(const PieceState& piece)
             contents.materials.push_back({material, piece.receivedAt.value_or(m_now), true});
         }
     }
+    for (const EarlierMaterial& earlier : piece.earlier) {
+        if (const rules::Material* material = oldMendNamed(earlier.material, m_book)) {
+            contents.materials.push_back({material, earlier.at, false});
+        }
+    }
     for (const StageRecord& told : piece.stages) {
         const rules::Stage* stage = contents.procedure ? contents.procedure->find(told.at.stage) : nullptr;
         if (!stage || !told.firstTouch) {

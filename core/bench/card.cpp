@@ -400,7 +400,7 @@ Board boardOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)
     }
     const Cards cards(bench, board, book, now);
     for (const auto& [id, piece] : bench.pieces) {
-        if (piece.receivedAt) {
+        if (piece.receivedAt && piece.agreed) {
             board.cards.push_back(cards.cardOf(piece));
         }
     }

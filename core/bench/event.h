@@ -43,7 +43,7 @@ enum class What {
     Overridden = 19,   ///< a hazard was answered: `word` "INC-01:padsInCan"
     RulesAdopted = 20, ///< the piece follows `rules` from now on, for stages not begun
     Noted = 21,        ///< `note`
-    HandedOver = 22,
+    HandedOver = 22,   ///< `word`: "drawn", "onPaper" or empty, how it was signed for; `note` who took it
     ReturnedUnmended = 23,
     AlertAnswered = 24, ///< `word` the alert's key and how: see alert.h; `until` where it was put off
     PersonCame = 25,    ///< `person` is at the bench now
@@ -57,6 +57,19 @@ enum class What {
     Lifted = 33,       ///< the sub-assembly was lifted or turned out of its support
     WaitingForOwner = 34,
     OwnerAnswered = 35,
+    Received = 36,        ///< the piece is in the house, at `place`; nothing is agreed yet
+    CameBack = 37,        ///< a new visit of a piece that was here before, at `place`; `word` why (record::CameFor)
+    FaultNamed = 38,      ///< what gave way since the visit before: `stage` the join or `mix` the batch; `note`
+    FragmentFound = 39,   ///< `amount` fragments more; `note` where
+    MaterialRemoved = 40, ///< `word`: key of a material of an earlier visit that is cut out of it again
+    Promised = 41,        ///< `word`: the day that was promised to the owner, "2027-03-20"; the newest holds
+    PriceAgreed = 42,     ///< `amount` minor units, `word` the currency; the newest holds
+    Paid = 43,            ///< `amount` minor units, `word` the currency; a deposit or the rest; below 0: given back
+    NoticeGiven = 44,     ///< the owner was told in form that it lies here unclaimed; `word` how ("recordedLetter")
+    OwnerTold = 45,       ///< the owner was rung or written to; `word` how; `note` what about
+    Counted = 46,       ///< `amount` of them; `word`: "fragmentsIn", "accessoriesIn", "fragmentsOut", "accessoriesOut"
+    WaitShortened = 47, ///< it may go from `until` on, before the materials' own wait is over; `note` says why
+    ConsentGiven = 48,  ///< `word`: "drawn", "onPaper"
 };
 
 /// One thing that happened, told once and kept for ever. Nothing derived is in it.

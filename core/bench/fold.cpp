@@ -90,11 +90,30 @@ private:
         case What::ReturnedUnmended:
             piece.returnedUnmended = true;
             break;
+        case What::Received:
+            if (!piece.receivedAt) {
+                receive(piece, event);
+            }
+            break;
+        case What::CameBack:
+            comeBack(piece, event);
+            break;
+        case What::WaitShortened:
+            piece.waitShortenedTo = event.until;
+            break;
+        case What::MaterialRemoved:
+            std::erase_if(piece.earlier, [&](const auto& held) { return held.material == event.word; });
+            std::erase(piece.piece.materialsInIt, event.word);
+            break;
         case What::Agreed:
+            if (!piece.agreed) {
+                piece.rules = event.rules;
+            }
             piece.agreed = true;
             if (!piece.receivedAt) {
                 receive(piece, event);
             }
+            lay(piece, event);
             break;
         case What::OptionChosen:
             piece.chosenOptions.insert(event.stage.stage);
@@ -121,6 +140,23 @@ private:
         if (event.place.isSet()) {
             piece.stays.front().place = event.place;
         }
+    }
+
+    /// A piece that came back begins anew, with what was put into it before.
+    void comeBack(PieceState& piece, const Event& event)
+    {
+        PieceState fresh;
+        fresh.piece = piece.piece;
+        fresh.visit = piece.visit + 1;
+        fresh.agreed = false;
+        fresh.earlier = piece.earlier;
+        for (EarlierMaterial& put : materialsPutIn(piece, m_book)) {
+            fresh.earlier.push_back(std::move(put));
+        }
+        fresh.stays.push_back({event.happened, piece.placeAt(event.happened)});
+        fresh.chosenOptions.insert(fresh.piece.optionalStages.begin(), fresh.piece.optionalStages.end());
+        receive(fresh, event);
+        piece = std::move(fresh);
     }
 
     static void lay(PieceState& piece, const Event& event)

@@ -20,10 +20,16 @@ double mendedShare(const PieceState& piece, const rules::RuleBook& book);
 /// that material's own last stage. Empty while stages are to do.
 struct HandOverFrom {
     Instant at;
-    std::string material; ///< key of the one that waits longest; empty where none waits
+    std::string material;                 ///< key of the one that waits longest; empty where none waits
+    std::optional<Instant> fullWait = {}; ///< what `at` would be, had a person not shortened the wait with a reason
     bool operator==(const HandOverFrom&) const = default;
 };
 std::optional<HandOverFrom> handOverFrom(const PieceState& piece, const rules::RuleBook& book);
+
+/// When it could go back at the earliest if work on it went on from `now` without a pause: the hands and waits
+/// of every stage to do one after the other, then the longest wait of a material. Waits are taken at their
+/// usual figure; hours and other pieces are not looked at, so it is a lower bound. Empty where the rules are gone.
+std::optional<HandOverFrom> earliestHandOver(const PieceState& piece, const rules::RuleBook& book, Instant now);
 
 PieceProgress progressOf(const PieceState& piece, const rules::RuleBook& book, Instant now);
 

@@ -66,7 +66,14 @@ struct Override {
     bool operator==(const Override&) const = default;
 };
 
-/// Everything told of one piece, folded.
+/// Something that an earlier visit put into the piece and that is still in it.
+struct EarlierMaterial {
+    std::string material; ///< key
+    Instant at;           ///< its last use
+    bool operator==(const EarlierMaterial&) const = default;
+};
+
+/// Everything told of one piece, folded: of its present visit, with what earlier ones left in it.
 struct PieceState {
     record::Piece piece;
     rules::RevisionHash rules;             ///< the revision it follows
@@ -76,8 +83,11 @@ struct PieceState {
     std::set<std::string> conditions;      ///< of rules::Condition that hold
     std::set<std::string> chosenOptions;
     std::vector<Override> overrides; ///< hazards answered, newest last
+    std::vector<EarlierMaterial> earlier;
+    int visit = 1;
     std::optional<Instant> receivedAt;
     std::optional<Instant> handedOverAt;
+    std::optional<Instant> waitShortenedTo; ///< it may go from then on, before the materials' own wait is over
     bool agreed = true;
     bool onHold = false;
     bool waitingForOwner = false;
@@ -165,6 +175,9 @@ int repetitionsOf(const rules::Stage& stage, const PieceState& piece, const rule
 
 /// The procedure (in the revision that it follows) of a piece; null where the rules are gone.
 const rules::Procedure* procedureOf(const PieceState& piece, const rules::RuleBook& book);
+
+/// What the stages done so far put into the piece, each with its last use.
+std::vector<EarlierMaterial> materialsPutIn(const PieceState& piece, const rules::RuleBook& book);
 
 /// Hands-on time of one repetition of a stage on this piece.
 Span handsOn(const rules::Stage& stage, const PieceState& piece, const rules::RuleBook& book);

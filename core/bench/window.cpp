@@ -311,8 +311,8 @@ std::optional<Span> remaining(const Window& window, Instant now)
 std::vector<Window> windowsOf(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book, Instant now)
 {
     const rules::Procedure* procedure = procedureOf(piece, book);
-    if (!procedure || !piece.receivedAt) {
-        return {};
+    if (!procedure || !piece.receivedAt || !piece.agreed) {
+        return {}; // nothing is begun on a piece before its owner has agreed
     }
     return PieceWindows(piece, bench, book, *procedure, now).all();
 }

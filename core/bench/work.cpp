@@ -112,6 +112,34 @@ int repetitionsOf(const rules::Stage& stage, const PieceState& piece, const rule
     return count;
 }
 
+std::vector<EarlierMaterial> materialsPutIn(const PieceState& piece, const rules::RuleBook& book)
+{
+    std::vector<EarlierMaterial> materials;
+    const rules::Procedure* procedure = procedureOf(piece, book);
+    const auto put = [&](const std::string& key, Instant at) {
+        const auto held = std::ranges::find(materials, key, &EarlierMaterial::material);
+        if (held == materials.end()) {
+            materials.push_back({key, at});
+        } else {
+            held->at = std::max(held->at, at);
+        }
+    };
+    for (const StageRecord& told : piece.stages) {
+        const rules::Stage* stage = procedure ? procedure->find(told.at.stage) : nullptr;
+        const auto touched = told.lastTouch ? told.lastTouch : told.firstTouch;
+        if (!stage || !touched) {
+            continue;
+        }
+        for (const std::string& key : stage->uses) {
+            put(key, *touched);
+        }
+        if (!stage->mix.empty()) {
+            put(stage->mix, *touched);
+        }
+    }
+    return materials;
+}
+
 Span handsOn(const rules::Stage& stage, const PieceState& piece, const rules::RuleBook& book)
 {
     const int shares = stage.repeat == rules::Repeat::Pass ? 1 : repetitionsOf(stage, piece, book);

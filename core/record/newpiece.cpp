@@ -1,68 +1,23 @@
 #include "core/record/newpiece.h"
 
+#include "core/base/foldedtext.h"
+#include "core/record/benchname.h"
 #include "core/record/piecenumber.h"
 
 #include <algorithm>
-#include <cctype>
 
 namespace mend::record {
-
-namespace {
-
-/// For comparing names: letters of ASCII in lower case, blanks at the ends away and one between words.
-std::string plain(std::string_view name)
-{
-    std::string words;
-    for (const char letter : name) {
-        const auto byte = static_cast<unsigned char>(letter);
-        if (std::isspace(byte) == 0) {
-            words += static_cast<char>(std::tolower(byte));
-        } else if (!words.empty() && words.back() != ' ') {
-            words += ' ';
-        }
-    }
-    while (words.ends_with(' ')) {
-        words.pop_back();
-    }
-    return words;
-}
-
-std::vector<std::string> wordsOf(const std::string& name)
-{
-    std::vector<std::string> words(1);
-    for (const char letter : plain(name)) {
-        if (letter == ' ') {
-            words.emplace_back();
-        } else {
-            words.back() += letter;
-        }
-    }
-    return words;
-}
-
-/// A word of the owner's name of more than two letters stands in the bench name: initials and "de" do not tell.
-bool tellsOwner(const NewPiece& piece)
-{
-    const auto spoken = wordsOf(piece.benchName);
-    return std::ranges::any_of(wordsOf(piece.ownerName), [&](const std::string& word) {
-        return word.size() > 2 && std::ranges::find(spoken, word) != spoken.end();
-    });
-}
-
-} // namespace
 
 std::vector<NewPieceFault> faultsOf(const NewPiece& piece, std::span<const std::string> namesInHand)
 {
     std::vector<NewPieceFault> faults;
-    const std::string name = plain(piece.benchName);
-    if (name.empty()) {
-        faults.push_back(NewPieceFault::NoBenchName);
-    } else if (std::ranges::any_of(namesInHand, [&](const std::string& taken) { return plain(taken) == name; })) {
-        faults.push_back(NewPieceFault::BenchNameTaken);
-    } else if (tellsOwner(piece)) {
-        faults.push_back(NewPieceFault::BenchNameHasOwner);
+    if (const auto wrong = faultOfBenchName(piece.benchName, piece.ownerName, namesInHand)) {
+        faults.push_back(*wrong == BenchNameFault::Taken      ? NewPieceFault::BenchNameTaken
+                         : *wrong == BenchNameFault::HasOwner ? NewPieceFault::BenchNameHasOwner
+                         : *wrong == BenchNameFault::TooLong  ? NewPieceFault::BenchNameTooLong
+                                                              : NewPieceFault::NoBenchName);
     }
-    if (!piece.owner.isSet() && plain(piece.ownerName).empty()) {
+    if (!piece.owner.isSet() && foldedWords(piece.ownerName).empty()) {
         faults.push_back(NewPieceFault::NoOwner);
     }
     if (piece.procedure.empty()) {

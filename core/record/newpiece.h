@@ -26,6 +26,7 @@ constexpr int mostFragments = 999;
 /// What is missing or wrong in the form, each named by the line that it belongs to.
 enum class NewPieceFault {
     NoBenchName,
+    BenchNameTooLong,  ///< it is spoken, and read from two metres
     BenchNameTaken,    ///< two pieces in hand that are called alike cannot be told apart by ear
     BenchNameHasOwner, ///< it is spoken aloud, and an owner's name is nobody's business
     NoOwner,

@@ -3,6 +3,7 @@
 #include "core/base/id.h"
 #include "core/base/time.h"
 #include "core/base/units.h"
+#include "core/record/customer.h"
 
 #include <optional>
 #include <string>
@@ -13,12 +14,14 @@ namespace mend::record {
 /// What a pot is made of, as far as mending goes: a porous body drinks, a vitrified one does not.
 enum class Body { Unknown, Porous, Vitrified };
 
-/// Whoever a piece belongs to. A name and one contact are enough.
-struct Customer {
-    CustomerId id;
-    std::string name;
-    std::string contact;
-    bool operator==(const Customer&) const = default;
+/// How large and how heavy a piece is, as far as it was measured.
+struct Size {
+    std::optional<Length> height;
+    std::optional<Length> width; ///< the widest
+    std::optional<Length> depth;
+    std::optional<Length> wall; ///< thickness at the break
+    std::optional<Mass> mass;
+    bool operator==(const Size&) const = default;
 };
 
 /// One owner's object, as agreed when it came in.
@@ -36,6 +39,10 @@ struct Piece {
     Length chip;   ///< lengths of chips and losses to fill, added up
     std::vector<std::string> optionalStages; ///< keys of the optional stages that were agreed
     std::vector<std::string> materialsInIt;  ///< old mends and supports: keys of materials that set limits
+    std::string looks = {};                  ///< what one sees: "small blue bowl with a heron"
+    std::string maker = {};                  ///< maker or place of origin, as far as known
+    std::string marks = {};                  ///< stamps and signatures on it
+    Size size = {};
     bool operator==(const Piece&) const = default;
 };
 

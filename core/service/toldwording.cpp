@@ -1,5 +1,7 @@
 #include "core/service/toldwording.h"
 
+#include "core/service/doorwording.h"
+
 #include <QCoreApplication>
 
 namespace mend::service {
@@ -199,7 +201,8 @@ QString toldWords(const bench::Event& event, const bench::BenchFold& bench, cons
         return person ? sayTold("%1 is at the bench").arg(isolated(text(person->name))) : sayTold("At the bench");
     }
     default: {
-        const QString words = pieceTold(event.what);
+        const QString door = doorTold(event, manner);
+        const QString words = door.isEmpty() ? pieceTold(event.what) : door;
         const QString stage = event.stage.stage.empty() ? sayTold("Told") : text(event.stage.stage);
         return words.isEmpty() ? stage : words;
     }

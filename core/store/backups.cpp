@@ -164,6 +164,13 @@ std::vector<Backup> Backups::all() const
     return found;
 }
 
+std::vector<Backup> Backups::madeBefore(Instant moment) const
+{
+    std::vector<Backup> older = all();
+    std::erase_if(older, [moment](const Backup& backup) { return backup.made >= moment; });
+    return older;
+}
+
 void Backups::sweep() const
 {
     std::error_code ignored;

@@ -49,6 +49,8 @@ public:
 
     /// Newest first.
     std::vector<Backup> all() const;
+    /// Those from before a moment, newest first: they still hold what was erased then.
+    std::vector<Backup> madeBefore(Instant moment) const;
     /// Removes what an interrupted backup left behind.
     void sweep() const;
     /// Where a copy of all pages may be made first.

@@ -1,9 +1,11 @@
 #include "core/store/check.h"
 
+#include "core/store/findrows.h"
 #include "core/store/inhand.h"
 #include "core/store/photorows.h"
 #include "core/store/recordrows.h"
 #include "core/store/seal.h"
+#include "core/store/visitrows.h"
 
 namespace mend::store {
 
@@ -30,6 +32,15 @@ Check::Check(const Database& database, Depth depth) : m_database(database)
         addRows(Part::Rows,
                 [this, table](std::int64_t after) { return RecordRows(m_database).check(table, after, rowsAtOnce); });
     }
+    using Door = VisitRows::Table;
+    for (const Door table : {Door::Visits, Door::PhotoNotes, Door::Drafts}) {
+        addRows(Part::Rows,
+                [this, table](std::int64_t after) { return VisitRows(m_database).check(table, after, rowsAtOnce); });
+    }
+    addRows(Part::Rows, [this](std::int64_t after) {
+        Prepared ready(m_database);
+        return FindRows(ready).check(after, rowsAtOnce);
+    });
     addRows(Part::Rows, [this](std::int64_t after) { return EventRows(m_database).checkNotes(after, rowsAtOnce); });
     addRows(Part::Photos, [this](std::int64_t after) { return PhotoRows(m_database).checkUses(after, rowsAtOnce); });
     add(Part::Rows, [this] { return WordRows(m_database).checkMeta(), true; });

@@ -203,6 +203,14 @@ std::vector<bench::Event> EventsOfPieces::of(PieceId piece)
     return events;
 }
 
+std::vector<bench::Event> EventRows::mixesOn(PieceId piece) const
+{
+    Statement statement = m_database->prepare(selectEvent + "WHERE e.mix IN (SELECT mix FROM event WHERE piece = ?1 "
+                                                            "AND mix IS NOT NULL) AND e.what = 10 ORDER BY e.id");
+    statement.with(piece.value());
+    return read(statement);
+}
+
 std::vector<bench::Event> EventRows::forBench(Instant since) const
 {
     Statement statement = m_database->prepare(std::string(concerningBench) + selectEvent +

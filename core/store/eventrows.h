@@ -40,6 +40,8 @@ public:
     std::vector<bench::Event> all() const;
     /// Everything told of a piece: its own events, those moved to it, those that void or move one of these.
     std::vector<bench::Event> concerning(PieceId piece) const;
+    /// The events that began the mixes that went on a piece.
+    std::vector<bench::Event> mixesOn(PieceId piece) const;
     /// What the bench must know at start: everything told of the pieces in hand and the mixes on
     /// them, and of the bench itself from `since` on, with the last three readings of each place and the last
     /// hundred tellings of states and persons before that.

@@ -15,10 +15,30 @@ namespace {
 
 bool closes(What what) { return what == What::HandedOver || what == What::ReturnedUnmended; }
 
+/// What is told of a piece wherever it is: money, words with its owner, notes.
 bool saysNothingOfWhere(What what)
 {
-    return what == What::Noted || what == What::AlertAnswered || what == What::Voided || what == What::Retold ||
-           what == What::ClockStepped;
+    switch (what) {
+    case What::Noted:
+    case What::AlertAnswered:
+    case What::Voided:
+    case What::Retold:
+    case What::ClockStepped:
+    case What::FaultNamed:
+    case What::FragmentFound:
+    case What::MaterialRemoved:
+    case What::Promised:
+    case What::PriceAgreed:
+    case What::Paid:
+    case What::NoticeGiven:
+    case What::OwnerTold:
+    case What::Counted:
+    case What::WaitShortened:
+    case What::ConsentGiven:
+        return true;
+    default:
+        return false;
+    }
 }
 
 /// Numbers of the events that were taken back. A void row can itself be taken back by a later one.

@@ -32,6 +32,8 @@ void writeFirstRows(Database& database)
     Transaction transaction(database);
     const std::string fileId = randomId();
     WordRows(database).setMeta("fileId", fileId);
+    Prepared ready(database);
+    FindRows(ready).rebuild();
     database.prepare("INSERT INTO chain VALUES (1, 0, 0, ?1)").with(Blob{firstLink(fileId)}).run();
     transaction.commit();
 }
@@ -67,7 +69,21 @@ std::unique_ptr<Store> Opening::run()
     connect();
     judge();
     bringUpToDate();
+    makeFindable();
     return std::unique_ptr<Store>(new Store(std::move(m_database), m_file, std::move(m_lock), m_standing));
+}
+
+/// A file from before its pieces could be looked for by their words, or by other words.
+void Opening::makeFindable()
+{
+    Prepared ready(m_database);
+    if (!writes() || FindRows(ready).isUpToDate()) {
+        return;
+    }
+    Transaction transaction(m_database);
+    FindRows(ready).rebuild();
+    ready.rest();
+    transaction.commit();
 }
 
 void Opening::prepareFolder()

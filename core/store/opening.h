@@ -21,6 +21,7 @@ private:
     void connect();
     void judge();
     void bringUpToDate();
+    void makeFindable();
     bool writes() const { return m_standing == Standing::Writable; }
 
     OpenOptions m_options;

@@ -1,6 +1,8 @@
 #include "core/store/recordrows.h"
 
+#include "core/record/fields.h"
 #include "core/store/seal.h"
+#include "core/store/sheets.h"
 
 #include <sstream>
 
@@ -10,11 +12,11 @@ using namespace record;
 
 namespace {
 
-const std::string selectCustomer = "SELECT id, name, contact, seal FROM customer ";
+const std::string selectCustomer = "SELECT id, name, contact, seal, sheet FROM customer ";
 const std::string selectPlace = "SELECT id, name, kind, slots, seal FROM place ";
 const std::string selectPerson = "SELECT id, name, seal FROM person ";
 const std::string selectPiece = "SELECT id, number, bench_name, owner, procedure, body, fragments, joins, sets, "
-                                "seam_um, chip_um, optional_stages, materials, seal FROM piece ";
+                                "seam_um, chip_um, optional_stages, materials, seal, sheet FROM piece ";
 
 std::string asLines(const std::vector<std::string>& keys)
 {
@@ -40,7 +42,9 @@ std::vector<std::string> fromLines(const std::string& lines)
 
 Bytes sealOf(const Customer& customer)
 {
-    return Canon("customer").add(customer.id.value()).add(customer.name).add(customer.contact).seal();
+    Canon canon("customer");
+    canon.add(customer.id.value()).add(customer.name).add(customer.contact);
+    return addRest(canon, customer).seal();
 }
 
 Bytes sealOf(const Place& place)
@@ -63,7 +67,8 @@ Bytes sealOf(const Piece& piece)
         canon.add(std::int64_t{number});
     }
     canon.add(piece.seam.count()).add(piece.chip.count());
-    return canon.add(asLines(piece.optionalStages)).add(asLines(piece.materialsInIt)).seal();
+    canon.add(asLines(piece.optionalStages)).add(asLines(piece.materialsInIt));
+    return addRest(canon, piece).seal();
 }
 
 template <class Row> Row sealed(Row row, const std::string& seal, const char* table)
@@ -76,7 +81,9 @@ template <class Row> Row sealed(Row row, const std::string& seal, const char* ta
 
 Customer customerAt(const Statement& row)
 {
-    return sealed(Customer{CustomerId(row.integer(0)), row.text(1), row.text(2)}, row.text(3), "customer");
+    Customer customer{CustomerId(row.integer(0)), row.text(1), row.text(2)};
+    takeRest(row, 4, customer, "customer");
+    return sealed(std::move(customer), row.text(3), "customer");
 }
 
 Place placeAt(const Statement& row)
@@ -108,7 +115,8 @@ Piece pieceAt(const Statement& row)
     piece.chip = micrometres(row.integer(10));
     piece.optionalStages = fromLines(row.text(11));
     piece.materialsInIt = fromLines(row.text(12));
-    return sealed(piece, row.text(13), "piece");
+    takeRest(row, 14, piece, "piece");
+    return sealed(std::move(piece), row.text(13), "piece");
 }
 
 template <class Reader> auto readAll(Statement statement, Reader reader)
@@ -133,9 +141,9 @@ CustomerId RecordRows::put(const Customer& customer)
     Customer row = customer;
     row.id = CustomerId(idFor(customer.id.value(), "customer"));
     m_database
-        ->prepare("INSERT INTO customer VALUES (?1, ?2, ?3, ?4) ON CONFLICT (id) DO UPDATE "
-                  "SET name = excluded.name, contact = excluded.contact, seal = excluded.seal")
-        .with(row.id.value(), row.name, row.contact, Blob{sealOf(row)})
+        ->prepare("INSERT INTO customer VALUES (?1, ?2, ?3, ?4, ?5) ON CONFLICT (id) DO UPDATE "
+                  "SET name = excluded.name, contact = excluded.contact, seal = excluded.seal, sheet = excluded.sheet")
+        .with(row.id.value(), row.name, row.contact, Blob{sealOf(row)}, restText(row))
         .run();
     return row.id;
 }
@@ -170,15 +178,16 @@ PieceId RecordRows::put(const Piece& piece)
     row.id = PieceId(idFor(piece.id.value(), "piece"));
     const auto owner = row.owner.isSet() ? std::optional(row.owner.value()) : std::nullopt;
     m_database
-        ->prepare("INSERT INTO piece VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14) "
+        ->prepare("INSERT INTO piece VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15) "
                   "ON CONFLICT (id) DO UPDATE SET number = excluded.number, bench_name = excluded.bench_name, "
                   "owner = excluded.owner, procedure = excluded.procedure, body = excluded.body, "
                   "fragments = excluded.fragments, joins = excluded.joins, sets = excluded.sets, "
                   "seam_um = excluded.seam_um, chip_um = excluded.chip_um, "
-                  "optional_stages = excluded.optional_stages, materials = excluded.materials, seal = excluded.seal")
+                  "optional_stages = excluded.optional_stages, materials = excluded.materials, seal = excluded.seal, "
+                  "sheet = excluded.sheet")
         .with(row.id.value(), row.number, row.benchName, owner, row.procedure, static_cast<int>(row.body),
               row.fragments, row.joins, row.sets, row.seam.count(), row.chip.count(), asLines(row.optionalStages),
-              asLines(row.materialsInIt), Blob{sealOf(row)})
+              asLines(row.materialsInIt), Blob{sealOf(row)}, restText(row))
         .run();
     return row.id;
 }
@@ -220,6 +229,13 @@ std::optional<Piece> RecordRows::piece(PieceId id) const
     Statement statement = m_database->prepare(selectPiece + "WHERE id = ?1");
     statement.with(id.value());
     return statement.step() ? std::optional(pieceAt(statement)) : std::nullopt;
+}
+
+std::vector<Piece> RecordRows::piecesOf(CustomerId owner) const
+{
+    Statement statement = m_database->prepare(selectPiece + "WHERE owner = ?1 ORDER BY id");
+    statement.with(owner.value());
+    return readAll(std::move(statement), pieceAt);
 }
 
 std::optional<Piece> RecordRows::pieceNumbered(const std::string& number) const

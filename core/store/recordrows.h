@@ -52,6 +52,7 @@ public:
     std::vector<record::Piece> pieces() const;
     std::vector<record::Piece> piecesInHand() const;
     std::optional<record::Piece> piece(PieceId id) const;
+    std::vector<record::Piece> piecesOf(CustomerId owner) const;
     std::optional<record::Piece> pieceNumbered(const std::string& number) const;
     std::optional<record::Customer> customer(CustomerId id) const;
 

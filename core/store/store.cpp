@@ -22,17 +22,6 @@ void setInHand(const Database& database, PieceId piece, bool inHand)
         .run();
 }
 
-PieceId putPiece(const Database& database, const record::Piece& piece)
-{
-    RecordRows rows(database);
-    const bool known = piece.id.isSet() && rows.piece(piece.id);
-    const PieceId id = rows.put(piece);
-    if (!known) {
-        setInHand(database, id, true);
-    }
-    return id;
-}
-
 /// The piece that a former, seemingly failed, try of the same take-in left, if one did.
 PieceId takenInAlready(const Database& database, const record::Customer& owner, record::Piece piece)
 {
@@ -75,26 +64,25 @@ bool Store::isStillThere()
     return m_standing != Standing::Gone;
 }
 
-/// One transaction, or nothing at all.
-template <class Work> ResultOf<Work> Store::writing(Work work)
+CustomerId Store::putFindable(const record::Customer& customer)
 {
-    return guarded([&]() -> std::invoke_result_t<Work> {
-        if (!isStillThere()) {
-            throw SqlError(Fault{FaultKind::NotFound, "the file was moved or removed while open"});
-        }
-        if (m_standing != Standing::Writable) {
-            throw SqlError(Fault{FaultKind::ReadOnly, "the file is open for reading"});
-        }
-        Transaction transaction(m_database);
-        if constexpr (std::is_void_v<std::invoke_result_t<Work>>) {
-            work();
-            transaction.commit();
-        } else {
-            auto result = work();
-            transaction.commit();
-            return result;
-        }
-    });
+    record::Customer row = customer;
+    row.id = RecordRows(m_database).put(customer);
+    findable().note(row);
+    return row.id;
+}
+
+PieceId Store::putFindable(const record::Piece& piece)
+{
+    RecordRows rows(m_database);
+    record::Piece row = piece;
+    const bool known = piece.id.isSet() && rows.piece(piece.id);
+    row.id = rows.put(piece);
+    findable().note(row);
+    if (!known) {
+        setInHand(m_database, row.id, true);
+    }
+    return row.id;
 }
 
 Outcome Store::append(std::span<const Event> events)
@@ -176,8 +164,8 @@ Result<PieceId> Store::takeIn(const record::Customer& owner, const record::Piece
     return writing([&] {
         const PieceId known = takenInAlready(m_database, owner, piece);
         record::Piece row = piece;
-        row.owner = known.isSet() ? CustomerId() : RecordRows(m_database).put(owner);
-        const PieceId id = known.isSet() ? known : putPiece(m_database, row);
+        row.owner = known.isSet() ? CustomerId() : putFindable(owner);
+        const PieceId id = known.isSet() ? known : putFindable(row);
         std::vector<Event> first(events.begin(), events.end());
         for (Event& event : first) {
             event.piece = event.piece.isSet() ? event.piece : id;
@@ -189,12 +177,12 @@ Result<PieceId> Store::takeIn(const record::Customer& owner, const record::Piece
 
 Result<CustomerId> Store::put(const record::Customer& customer)
 {
-    return writing([&] { return RecordRows(m_database).put(customer); });
+    return writing([&] { return putFindable(customer); });
 }
 
 Result<PieceId> Store::put(const record::Piece& piece)
 {
-    return writing([&] { return putPiece(m_database, piece); });
+    return writing([&] { return putFindable(piece); });
 }
 
 Result<PlaceId> Store::put(const record::Place& place)
@@ -306,22 +294,6 @@ Outcome Store::saveAs(const std::filesystem::path& to)
             std::filesystem::remove(made);
             throw SqlError(named.fault());
         }
-    });
-}
-
-Outcome Store::forget(CustomerId customer)
-{
-    // Deleted rows are overwritten with zeroes (secure_delete), so nothing of them stays in free pages.
-    return writing([&] {
-        RecordRows(m_database).put(record::Customer{customer, "", ""});
-        for (const char* const sql :
-             {"DELETE FROM note WHERE event IN (SELECT e.id FROM event e JOIN piece p ON p.id = e.piece "
-              "WHERE p.owner = ?1)",
-              "DELETE FROM photo_use WHERE piece IN (SELECT id FROM piece WHERE owner = ?1)"}) {
-            m_database.prepare(sql).with(customer.value()).run();
-        }
-        m_database.run("DELETE FROM photo_bytes WHERE hash NOT IN (SELECT photo FROM photo_use)");
-        m_database.run("DELETE FROM photo WHERE hash NOT IN (SELECT photo FROM photo_use)");
     });
 }
 

@@ -2,12 +2,15 @@
 
 #include "core/base/result.h"
 #include "core/bench/event.h"
+#include "core/record/intake.h"
 #include "core/record/piece.h"
 #include "core/store/benchfile.h"
+#include "core/store/findquery.h"
 #include "core/store/migrator.h"
 #include "core/store/ownerlock.h"
 #include "core/store/photorows.h"
 #include "core/store/sqlite.h"
+#include "core/store/visitrows.h"
 #include "core/store/wordrows.h"
 
 #include <chrono>
@@ -44,6 +47,22 @@ struct OpenOptions {
     std::function<bool(const std::filesystem::path&)> onNetwork = isOnNetwork;
 };
 
+/// What became of a page of the intake.
+struct TakenIn {
+    PieceId piece;
+    CustomerId owner;
+    std::string number;
+    int visit = 1;
+    bool operator==(const TakenIn&) const = default;
+};
+
+/// Somebody whose pieces are all gone, and since when nothing was done for them.
+struct LongGone {
+    record::Customer person;
+    Instant last;
+    int pieces = 0;
+};
+
 /// The bench file: everything the studio knows, in one SQLite file that survives a kill or a
 /// power cut at any moment. What returned Done is on the disk; what returned a fault left no trace.
 /// One thread at a time; StoreThread gives it one of its own.
@@ -73,6 +92,8 @@ public:
     Result<std::optional<Instant>> oldestInHand() const;
     Result<std::vector<bench::Event>> eventsOf(PieceId piece) const;
     Result<std::vector<bench::Event>> allEvents() const;
+    /// The mixes that went on a piece, as they were begun: their batches stand there.
+    Result<std::vector<bench::Event>> mixesOn(PieceId piece) const;
 
     // What may be put right. An id that is set replaces the row, else the next number is given.
     /// A new owner (or one already known, by id), their piece and its first events, which may leave
@@ -105,10 +126,41 @@ public:
     Result<std::optional<Bytes>> thumbnail(const std::string& hash) const;
     Result<std::vector<PhotoUse>> photosOf(PieceId piece) const;
 
-    /// Takes the owner's name and contact out of the file for ever, and the notes told of their
-    /// pieces; the pieces and what was done to them stay, and the chain with them. Photos of
-    /// theirs go too. Old backups still hold the name until they are gone.
-    Outcome forget(CustomerId customer);
+    // From the door and back to it; see storerecords.cpp.
+    /// A whole page of the intake in one transaction: the owner (new where no id is set), the piece (under the next
+    /// free number of that year, or a new visit of the one whose id is set), its visit, and the events, at least
+    /// one, whose piece is left unset. The draft of that name goes. Told again with the same events it changes
+    /// nothing and gives the same answer. Conflict: all numbers of the year are given.
+    Result<TakenIn> takeIn(const record::Intake& intake, int year, std::span<const bench::Event> events,
+                           const std::string& draft = {});
+    Outcome put(const record::Visit& visit);
+    Result<std::vector<record::Visit>> visitsOf(PieceId piece) const;
+    Result<std::vector<record::Visit>> visits() const;
+    Result<std::optional<record::Customer>> customer(CustomerId id) const;
+    Result<std::vector<record::Piece>> piecesOf(CustomerId owner) const;
+    Result<std::optional<record::Piece>> pieceNumbered(const std::string& number) const;
+    /// Those of them that are new: a list that was imported, all or none.
+    Outcome putAll(std::span<const record::Customer> people);
+    /// A picture, where it is used and what is told of it: all three or none (F8). Its hash.
+    Result<std::string> addPhoto(const Bytes& bytes, const Bytes& thumbnail, PhotoUse use,
+                                 const record::PhotoNote& note);
+    Outcome putNote(const PhotoUse& use, const record::PhotoNote& note);
+    Result<std::vector<NotedPhoto>> notedPhotosOf(PieceId piece) const;
+    Outcome putDraft(const Draft& draft);
+    Result<std::vector<Draft>> drafts() const;
+    Outcome dropDraft(const std::string& name);
+
+    /// What the one field answers; see FindQuery.
+    Result<Found> find(std::string_view typed, FindQuery::Watch watch = {}) const;
+    Result<std::vector<FoundPerson>> findPeople(std::string_view typed) const;
+    /// Who has had nothing here since then, longest gone first: may their data still be kept?
+    Result<std::vector<LongGone>> longGone(Instant before) const;
+
+    /// Takes a person out of the file for ever: name, contacts, pictures, their own words, and every note or text
+    /// that holds their name. The pieces and what was done to them stay, and the chain with them. The file is
+    /// written anew, so that no byte of the name is left in it. Old backups still hold it until they are gone.
+    /// Conflict: a piece of theirs is in the house. NotFound: nobody of that number.
+    Outcome erase(CustomerId person);
 
     /// Copies the whole file, pictures too, to a name that must be free: for a file that was moved
     /// or removed while open, or whose disk takes nothing any more.
@@ -124,12 +176,40 @@ private:
     template <class Work> ResultOf<Work> writing(Work work);
     void addAll(std::span<const bench::Event> events);
     void settleInHand(std::span<const bench::Event> events);
+    CustomerId putFindable(const record::Customer& customer);
+    PieceId putFindable(const record::Piece& piece);
+    TakenIn takeInRows(const record::Intake& intake, int year, std::span<const bench::Event> events);
+    void eraseRows(const record::Customer& person);
+    FindRows findable() { return FindRows(m_ready); }
 
     OwnerLock m_lock; // released last: after the connection is closed
     Database m_database;
     std::filesystem::path m_file;
     std::optional<FileIdentity> m_identity;
     Standing m_standing;
+    mutable Prepared m_ready{m_database}; // released first
 };
+
+/// One transaction, or nothing at all.
+template <class Work> ResultOf<Work> Store::writing(Work work)
+{
+    return guarded([&]() -> std::invoke_result_t<Work> {
+        if (!isStillThere()) {
+            throw SqlError(Fault{FaultKind::NotFound, "the file was moved or removed while open"});
+        }
+        if (m_standing != Standing::Writable) {
+            throw SqlError(Fault{FaultKind::ReadOnly, "the file is open for reading"});
+        }
+        Transaction transaction(m_database);
+        if constexpr (std::is_void_v<std::invoke_result_t<Work>>) {
+            work();
+            transaction.commit();
+        } else {
+            auto result = work();
+            transaction.commit();
+            return result;
+        }
+    });
+}
 
 } // namespace mend::store

@@ -78,7 +78,7 @@ Event EventMaker::next()
 {
     constexpr std::array<const char*, 5> words{"", "stiff", "INC-01:padsInCan", "\xc3\xb1 \xe6\xbc\x86", "a:b,c~"};
     const std::int64_t id = ++m_last;
-    Event event = someEvent(id, static_cast<What>(1 + upTo(34)), PieceId(upTo(m_pieces)));
+    Event event = someEvent(id, static_cast<What>(1 + upTo(47)), PieceId(upTo(m_pieces)));
     event.stage = {words.at(static_cast<std::size_t>(upTo(4))), 1 + upTo(3)};
     event.person = PersonId(upTo(2));
     event.place = PlaceId(upTo(2));

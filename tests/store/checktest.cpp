@@ -232,30 +232,3 @@ TEST(Check, WorksInSlicesAndFindsTheSame)
     EXPECT_TRUE(found(check.report(), Part::Chain));
     EXPECT_EQ(check.report().findings.size(), 1U);
 }
-
-TEST(Check, ForgettingAnOwnerLeavesTheChainWholeAndNoByteOfTheirName)
-{
-    const Scratch scratch;
-    const fs::path file = scratch / "bench.mend";
-    {
-        const auto store = openOrDie(file);
-        furnish(*store, 3);
-        bench::Event noted = someEvent(1, bench::What::Noted, PieceId());
-        noted.note = "Euphrosyne wants the old label kept";
-        const auto piece =
-            store->takeIn({CustomerId(), "Euphrosyne Vane", "555-0142"}, somePiece(9), std::span(&noted, 1));
-        ASSERT_TRUE(piece.isOk());
-        ASSERT_TRUE(store
-                        ->putPhoto("Euphrosyne at the counter", "Euphrosyne, small",
-                                   {"", piece.value(), EventId(), "condition"})
-                        .isOk());
-        const CustomerId owner = store->piece(piece.value()).value()->owner;
-        ASSERT_TRUE(store->forget(owner).isOk());
-        EXPECT_TRUE(checkWhole(*store).isGood());
-        EXPECT_EQ(store->allEvents().value().size(), 1U);
-        EXPECT_TRUE(store->piece(piece.value()).value().has_value());
-    }
-    const std::string bytes = bytesOf(file);
-    EXPECT_EQ(bytes.find("Euphrosyne"), std::string::npos);
-    EXPECT_EQ(bytes.find("555-0142"), std::string::npos);
-}

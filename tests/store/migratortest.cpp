@@ -34,6 +34,8 @@ std::vector<SchemaStep> withTrial(const std::string& sql = textOfFile(data / "00
     return steps;
 }
 
+const std::string beforeTrial = "bench.mend.before-version-" + std::to_string(shippedSchema().back().version);
+
 struct OldBench {
     Scratch scratch;
     fs::path file = scratch / "bench.mend";
@@ -77,13 +79,14 @@ TEST(Migrator, BringsAnOldFileUpToDateAfterACopy)
     auto opened = Store::open(bench.file, bench.newer());
     ASSERT_TRUE(opened.isOk()) << opened.fault().detail;
     const auto store = opened.takeValue();
-    EXPECT_EQ(Migrator::textOf(store->database()), Migrator(withTrial()).textOf(2)) << "as a fresh file would be";
-    EXPECT_EQ(store->database().number("PRAGMA user_version"), 2);
+    EXPECT_EQ(Migrator::textOf(store->database()), Migrator(withTrial()).textOf(withTrial().back().version))
+        << "as a fresh file would be";
+    EXPECT_EQ(store->database().number("PRAGMA user_version"), withTrial().back().version);
     EXPECT_EQ(store->database().number("PRAGMA foreign_keys"), 1);
     EXPECT_EQ(store->allEvents().value(), bench.events);
     EXPECT_EQ(store->database().number("SELECT count(*) FROM trial_shelf"), 2);
     EXPECT_TRUE(checkWhole(*store).isGood());
-    const auto copy = openOrDie(bench.scratch / "bench.mend.before-version-1", OpenMode::ReadOnly);
+    const auto copy = openOrDie(bench.scratch / beforeTrial, OpenMode::ReadOnly);
     EXPECT_EQ(copy->allEvents().value(), bench.events);
 }
 
@@ -103,7 +106,8 @@ TEST(Migrator, TellsALaterAForeignAndAStrangeFileApart)
     Database database = Database::open(bench.file, Access::ReadWrite);
     database.run("PRAGMA user_version = 99");
     EXPECT_EQ(tried(bench.file, withTrial()), Migration::Newer);
-    database.run("PRAGMA user_version = 1; CREATE TABLE planted (a)");
+    database.run("PRAGMA user_version = " + std::to_string(shippedSchema().back().version) +
+                 "; CREATE TABLE planted (a)");
     EXPECT_EQ(tried(bench.file, withTrial()), Migration::Strange);
     database.run("PRAGMA application_id = 7");
     EXPECT_EQ(tried(bench.file, withTrial()), Migration::Foreign);
@@ -155,7 +159,7 @@ TEST(Migrator, LosesNothingWhenCutOffAtAnyMomentF2)
         faults.watch(here.folder());
         faults.arm(FaultVfs::Mode::CutPower, n, 0);
         EXPECT_FALSE(Store::open(here / "bench.mend", bench.newer(FaultVfs::name)).isOk()) << n;
-        EXPECT_TRUE(fs::exists(here / "bench.mend.before-version-1")) << n;
+        EXPECT_TRUE(fs::exists(here / beforeTrial)) << n;
         faults.disk(after.folder(), static_cast<unsigned>(n));
         faults.calm();
         {
