@@ -24,6 +24,12 @@ constexpr auto usage = "mendbench-desk: look after a bench file without a window
                        "  mendbench-desk plan PROBLEM.json    plans a bench; the problem as JSON (bench-plan/1)\n"
                        "      --seconds S                     for so long at most, 5 if it is not said\n"
                        "      --seed N                        the same seed tries the same things first\n"
+                       "  mendbench-desk find FILE TEXT...    pieces and people by number, name, phone, looks\n"
+                       "  mendbench-desk export FILE TO       everything: TO.json, a folder of tables, or TO.ics\n"
+                       "      --person PERSON                 everything of one person\n"
+                       "  mendbench-desk import FILE FROM     a bench file out of FROM.json, or people out of\n"
+                       "                                      FROM.vcf or FROM.csv\n"
+                       "  mendbench-desk erase FILE PERSON    takes a person out of the file for ever\n"
                        "  mendbench-desk demo [FILE]          make the demo bench and say where it is\n"
                        "      --fresh                         anew, even if there is a young one\n"
                        "\n"
@@ -40,6 +46,7 @@ struct Command {
     std::vector<std::string> files;
     std::optional<Instant> at;
     std::optional<PlanEffort> effort;
+    std::string person;
     bool fresh = false;
     bool json = false;
 };
@@ -82,8 +89,13 @@ Answer misuse(const QString& why)
 bool takesFiles(const Command& command)
 {
     const std::size_t count = command.files.size();
-    if (command.verb == QStringLiteral("backup") || command.verb == QStringLiteral("restore")) {
+    static const QStringList ofTwo{QStringLiteral("backup"), QStringLiteral("restore"), QStringLiteral("export"),
+                                   QStringLiteral("import"), QStringLiteral("erase")};
+    if (ofTwo.contains(command.verb)) {
         return count == 2;
+    }
+    if (command.verb == QStringLiteral("find")) {
+        return count >= 2;
     }
     if (command.verb == QStringLiteral("rules")) {
         return count > 0;
@@ -91,11 +103,23 @@ bool takesFiles(const Command& command)
     return command.verb == QStringLiteral("demo") ? count <= 1 : count == 1;
 }
 
+/// What was typed behind the file, as one text.
+std::string joined(const std::vector<std::string>& words)
+{
+    std::string text;
+    for (std::size_t i = 1; i < words.size(); ++i) {
+        text += i > 1 ? " " : "";
+        text += words[i];
+    }
+    return text;
+}
+
 Answer run(const Command& command, const Clock& clock)
 {
-    static const QStringList verbs{QStringLiteral("check"), QStringLiteral("backup"), QStringLiteral("restore"),
-                                   QStringLiteral("board"), QStringLiteral("rules"),  QStringLiteral("demo"),
-                                   QStringLiteral("plan")};
+    static const QStringList verbs{QStringLiteral("check"),  QStringLiteral("backup"), QStringLiteral("restore"),
+                                   QStringLiteral("board"),  QStringLiteral("rules"),  QStringLiteral("demo"),
+                                   QStringLiteral("plan"),   QStringLiteral("find"),   QStringLiteral("export"),
+                                   QStringLiteral("import"), QStringLiteral("erase")};
     if (!verbs.contains(command.verb)) {
         return misuse(command.verb.isEmpty() ? QStringLiteral("nothing was asked")
                                              : QStringLiteral("\"%1\" cannot be asked").arg(command.verb));
@@ -112,6 +136,9 @@ Answer run(const Command& command, const Clock& clock)
     if (command.fresh && command.verb != QStringLiteral("demo")) {
         return misuse(QStringLiteral("--fresh is for demo alone"));
     }
+    if (!command.person.empty() && command.verb != QStringLiteral("export")) {
+        return misuse(QStringLiteral("--person is for export alone"));
+    }
     switch (verbs.indexOf(command.verb)) {
     case 0:
         return checkFile(command.files[0]);
@@ -125,6 +152,14 @@ Answer run(const Command& command, const Clock& clock)
         return checkRules(command.files);
     case 6:
         return planProblem(command.files[0], command.effort.value_or(PlanEffort{}));
+    case 7:
+        return findIn(command.files[0], joined(command.files));
+    case 8:
+        return exportFile(command.files[0], command.files[1], command.person, clock);
+    case 9:
+        return importFile(command.files[0], command.files[1]);
+    case 10:
+        return erasePerson(command.files[0], command.files[1], clock);
     default:
         return makeDemo(command.files.empty() ? std::string() : command.files[0], command.fresh, clock);
     }
@@ -150,7 +185,8 @@ int desk(const QStringList& arguments)
     const QCommandLineOption fresh(QStringLiteral("fresh"));
     const QCommandLineOption seconds(QStringLiteral("seconds"), {}, QStringLiteral("S"));
     const QCommandLineOption seed(QStringLiteral("seed"), {}, QStringLiteral("N"));
-    parser.addOptions({json, help, version, at, fresh, seconds, seed});
+    const QCommandLineOption person(QStringLiteral("person"), {}, QStringLiteral("PERSON"));
+    parser.addOptions({json, help, version, at, fresh, seconds, seed, person});
     const bool understood = parser.parse(arguments);
     if (!understood) {
         return say(misuse(parser.errorText()), arguments.contains(QStringLiteral("--json")));
@@ -166,6 +202,7 @@ int desk(const QStringList& arguments)
     Command command;
     command.json = parser.isSet(json);
     command.fresh = parser.isSet(fresh);
+    command.person = parser.value(person).toStdString();
     QStringList words = parser.positionalArguments();
     command.verb = words.isEmpty() ? QString() : words.takeFirst();
     for (const QString& word : std::as_const(words)) {

@@ -33,4 +33,14 @@ Answer planProblem(const std::string& file, const PlanEffort& effort);
 /// Makes the demo bench at `file` (empty: its usual place) and says where it is.
 Answer makeDemo(const std::string& file, bool fresh, const Clock& clock);
 
+/// Pieces and people that are like what was typed, likeliest first; also of a file that is in use.
+Answer findIn(const std::string& file, const std::string& typed);
+/// Everything as JSON, as tables where `to` is a folder, the promised and ready days as a calendar where it ends in
+/// ".ics"; `person`, a number or a name: everything of one person.
+Answer exportFile(const std::string& file, const std::string& to, const std::string& person, const Clock& clock);
+/// A new bench file out of an export, or people out of a ".vcf" or ".csv" into one that is there.
+Answer importFile(const std::string& file, const std::string& from);
+/// Takes a person out of a file for ever and lists the backups that still hold them.
+Answer erasePerson(const std::string& file, const std::string& person, const Clock& clock);
+
 } // namespace mend::desk

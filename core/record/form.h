@@ -28,7 +28,8 @@ public:
     template <class T> static Sheet write(const T& record)
     {
         SheetWriter writer;
-        fields(writer, const_cast<T&>(record)); // NOLINT(cppcoreguidelines-pro-type-const-cast): only read
+        T copy = record; // a form may read or fill, so it wants something that could be filled
+        fields(writer, copy);
         return std::move(writer.m_sheet);
     }
 

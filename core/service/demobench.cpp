@@ -321,6 +321,7 @@ private:
 Result<DemoBench> demoBench(const rules::RuleBook& book, const Moment& now, const QTimeZone& zone)
 {
     DemoBench demo;
+    demo.now = now.utc;
     demo.studio.name = "Lark Lane Mending";
     demo.studio.zone = zone.id().toStdString();
     demo.studio.hours = hoursRound(now.utc, zone);

@@ -14,6 +14,7 @@ struct DemoBench {
     Studio studio;
     bench::Roster roster; ///< with its open hours
     std::vector<bench::Event> events;
+    Instant now; ///< the moment it stands at
 };
 
 /// How long after opening the demo its first alert sounds.
@@ -25,7 +26,7 @@ constexpr Span demoFirstAlert = std::chrono::seconds(60);
 /// time is found by asking the rules. NotFound where the book lacks a procedure that it shows.
 Result<DemoBench> demoBench(const rules::RuleBook& book, const Moment& now, const QTimeZone& zone);
 
-/// Writes it to a new file.
+/// Writes it to a new file, with the three years behind it (see demopast.h).
 Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const std::filesystem::path& file);
 
 /// The demo's own file, in the person's data folder.

@@ -1,6 +1,8 @@
 #include "core/service/demobench.h"
 
 #include "core/service/datafolder.h"
+#include "core/service/demopast.h"
+#include "core/store/bulk.h"
 
 #include <set>
 
@@ -12,6 +14,7 @@ namespace {
 
 constexpr auto builtKey = "demo.builtAt";
 constexpr std::chrono::hours demoKeeps{4};
+constexpr unsigned demoSeed = 2604; ///< any other gives another past
 
 /// When the demo in that file was built; empty where there is no file.
 Result<std::optional<Instant>> builtAt(const fs::path& file)
@@ -63,28 +66,39 @@ Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const fs::
     if (!opened) {
         return opened.fault();
     }
-    store::Store& store = *opened.value();
-    Writes write;
-    for (const store::RuleText& text : revisionsOf(demo.events, book, {})) {
-        write(store.putRules(text));
-    }
-    for (const auto& person : demo.roster.people) {
-        write(store.put(person));
-    }
-    for (const auto& place : demo.roster.places) {
-        write(store.put(place));
-    }
-    for (const auto& owner : demo.roster.customers) {
-        write(store.put(owner));
-    }
-    for (const auto& piece : demo.roster.pieces) {
-        write(store.put(piece));
-    }
-    for (const auto& [key, value] : settingsOf(demo.studio)) {
-        write(store.setSetting(key, value));
-    }
-    write(store.append(demo.events));
-    return write.outcome();
+    const EventId last = demo.events.empty() ? EventId() : demo.events.back().id;
+    const DemoPast past = demoPast(demo.roster, last, book, demo.now, demoSeed);
+    return opened.value()->fill([&](store::Bulk& bulk) {
+        Writes write;
+        for (const store::RuleText& text : revisionsOf(demo.events, book, {})) {
+            write(bulk.putRules(text));
+        }
+        for (const auto& person : demo.roster.people) {
+            write(bulk.put(person));
+        }
+        for (const auto& place : demo.roster.places) {
+            write(bulk.put(place));
+        }
+        for (const auto* owners : {&demo.roster.customers, &past.people}) {
+            for (const record::Customer& owner : *owners) {
+                write(bulk.put(owner));
+            }
+        }
+        for (const auto* pieces : {&demo.roster.pieces, &past.pieces}) {
+            for (const record::Piece& piece : *pieces) {
+                write(bulk.put(piece));
+            }
+        }
+        for (const record::Visit& visit : past.visits) {
+            write(bulk.put(visit));
+        }
+        for (const auto& [key, value] : settingsOf(demo.studio)) {
+            write(bulk.setSetting(key, value));
+        }
+        write(bulk.append(demo.events));
+        write(bulk.append(past.events));
+        return write.outcome();
+    });
 }
 
 Outcome prepareDemo(const fs::path& file, const rules::RuleBook& book, const Moment& now, const QTimeZone& zone,

@@ -17,7 +17,7 @@ namespace {
 constexpr std::size_t mostPieces = 20;
 constexpr std::size_t mostPeople = 10;
 constexpr std::size_t mostTypedWords = 6;
-constexpr std::size_t mostMeanings = 24;
+constexpr std::size_t mostMeanings = 16;
 constexpr std::size_t mostCandidates = 60;
 constexpr std::size_t enoughCandidates = 8;
 constexpr std::size_t longestTyped = 200;
@@ -207,28 +207,37 @@ void FindQuery::addWords(Statement& rows, const std::string& typed, int most, Me
     rows.reset();
 }
 
-FindQuery::Meant FindQuery::meaning(const std::string& word, bool slips)
+/// A word typed whole means itself alone; one that nothing is called, or the last one, which may go on, also
+/// what begins so.
+FindQuery::Meant FindQuery::meaning(const std::string& word, bool isLast)
 {
     Meant meant;
     std::vector<int> apart;
     addWords(ask("SELECT id, word, uses FROM find_word WHERE word = ?", {word}), word, 0, meant, apart);
-    addWords(ask("SELECT id, word, uses FROM find_word WHERE word >= ? AND word < ? ORDER BY uses DESC LIMIT 24",
-                 {word, afterPrefix(word)}),
-             word, 1, meant, apart);
-    const std::vector<std::string> keys = nearKeys(word);
-    if (keys.empty() || (!slips && !meant.words.empty())) {
-        return meant;
+    if (meant.words.empty() || isLast) {
+        addWords(ask("SELECT id, word, uses FROM find_word WHERE word >= ? AND word < ? ORDER BY uses DESC LIMIT 16",
+                     {word, afterPrefix(word)}),
+                 word, 1, meant, apart);
     }
+    return meant;
+}
+
+/// What a word may mean if there is one slip in it.
+FindQuery::Meant FindQuery::slipOf(const std::string& word, bool isLast)
+{
+    Meant meant;
+    std::vector<int> apart;
+    const std::vector<std::string> keys = nearKeys(word);
     for (const std::string& key : keys) {
         addWords(ask("SELECT w.id, w.word, w.uses FROM find_near n JOIN find_word w ON w.id = n.word "
-                     "WHERE n.nearly = ? LIMIT 40",
+                     "WHERE n.nearly = ? LIMIT 20",
                      {key}),
                  word, 2, meant, apart);
     }
     for (const std::string& key : keys) {
-        if (meant.words.empty() || slips) {
+        if (isLast) {
             addWords(ask("SELECT w.id, w.word, w.uses FROM find_near n JOIN find_word w ON w.id = n.word "
-                         "WHERE n.nearly >= ? AND n.nearly < ? LIMIT 40",
+                         "WHERE n.nearly >= ? AND n.nearly < ? LIMIT 20",
                          {key, afterPrefix(key)}),
                      word, 3, meant, apart);
         }
@@ -267,8 +276,9 @@ std::vector<std::int64_t> FindQuery::holdingAll(std::vector<Meant> meanings)
 }
 
 /// Where nothing holds all words, what holds all but one.
-std::vector<std::int64_t> FindQuery::holdingMost(const std::vector<Meant>& meanings)
+std::vector<std::int64_t> FindQuery::holdingMost(std::vector<Meant> meanings)
 {
+    std::erase_if(meanings, [](const Meant& meant) { return meant.words.empty(); });
     std::vector<std::int64_t> entries;
     for (std::size_t left = 0; meanings.size() > 1 && left < meanings.size(); ++left) {
         std::vector<Meant> fewer = meanings;
@@ -279,28 +289,40 @@ std::vector<std::int64_t> FindQuery::holdingMost(const std::vector<Meant>& meani
     return entries;
 }
 
+/// First as typed; where that gives too little, with a slip in one word after the other.
 std::vector<FindQuery::Candidate> FindQuery::byWords(std::string_view typed)
 {
     const std::vector<std::string> words = typedWords(typed);
+    std::vector<Meant> plain;
+    std::vector<Meant> slips(words.size());
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        plain.push_back(meaning(words[i], i + 1 == words.size()));
+        if (plain[i].words.empty()) {
+            plain[i] = slips[i] = slipOf(words[i], i + 1 == words.size());
+        }
+    }
     std::vector<std::int64_t> entries;
-    for (const bool slips : {false, true}) {
-        std::vector<Meant> meanings;
-        for (const std::string& word : words) {
-            if (Meant meant = meaning(word, slips); !meant.words.empty()) {
-                meanings.push_back(std::move(meant));
+    const auto hold = [&](const std::vector<Meant>& meanings) {
+        std::vector<Meant> known;
+        std::ranges::copy_if(meanings, std::back_inserter(known),
+                             [](const Meant& meant) { return !meant.words.empty(); });
+        if (!known.empty()) {
+            const auto found = holdingAll(std::move(known));
+            entries.insert(entries.end(), found.begin(), found.end());
+        }
+    };
+    hold(plain);
+    for (std::size_t i = 0; i < words.size() && entries.size() < enoughCandidates; ++i) {
+        if (slips[i].words.empty()) {
+            std::vector<Meant> meanings = plain;
+            meanings[i] = slipOf(words[i], i + 1 == words.size());
+            if (!meanings[i].words.empty()) {
+                hold(meanings);
             }
         }
-        if (meanings.empty()) {
-            continue;
-        }
-        auto found = holdingAll(meanings);
-        if (found.empty() && slips && entries.empty()) {
-            found = holdingMost(meanings);
-        }
-        entries.insert(entries.end(), found.begin(), found.end());
-        if (entries.size() >= enoughCandidates) {
-            break;
-        }
+    }
+    if (entries.empty()) {
+        entries = holdingMost(plain);
     }
     std::vector<Candidate> candidates = judged(entries, words);
     addPiecesOf(candidates);

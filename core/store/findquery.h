@@ -63,10 +63,11 @@ private:
     std::vector<std::int64_t> byNumber(const std::string& number);
     std::vector<std::int64_t> byMistypedNumber(const std::string& number);
     std::vector<std::int64_t> peopleByPhone(std::string_view typed);
-    Meant meaning(const std::string& word, bool slips);
+    Meant meaning(const std::string& word, bool isLast);
+    Meant slipOf(const std::string& word, bool isLast);
     void addWords(Statement& rows, const std::string& typed, int most, Meant& meant, std::vector<int>& apart);
     std::vector<std::int64_t> holdingAll(std::vector<Meant> meanings);
-    std::vector<std::int64_t> holdingMost(const std::vector<Meant>& meanings);
+    std::vector<std::int64_t> holdingMost(std::vector<Meant> meanings);
     std::vector<Candidate> judged(const std::vector<std::int64_t>& entries, const std::vector<std::string>& typed);
     void addPiecesOf(std::vector<Candidate>& candidates);
     std::vector<std::int64_t> piecesOf(std::int64_t person);

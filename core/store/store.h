@@ -63,6 +63,8 @@ struct LongGone {
     int pieces = 0;
 };
 
+class Bulk;
+
 /// The bench file: everything the studio knows, in one SQLite file that survives a kill or a
 /// power cut at any moment. What returned Done is on the disk; what returned a fault left no trace.
 /// One thread at a time; StoreThread gives it one of its own.
@@ -144,6 +146,10 @@ public:
     /// A picture, where it is used and what is told of it: all three or none (F8). Its hash.
     Result<std::string> addPhoto(const Bytes& bytes, const Bytes& thumbnail, PhotoUse use,
                                  const record::PhotoNote& note);
+    /// Many rows in one transaction, or none of them where `fill` or a row fails.
+    Outcome fill(const std::function<Outcome(Bulk&)>& fill);
+    /// Every picture's hash, in order.
+    Result<std::vector<std::string>> photoHashes() const;
     Outcome putNote(const PhotoUse& use, const record::PhotoNote& note);
     Result<std::vector<NotedPhoto>> notedPhotosOf(PieceId piece) const;
     Outcome putDraft(const Draft& draft);
@@ -173,6 +179,7 @@ public:
 private:
     Store(Database database, std::filesystem::path file, OwnerLock lock, Standing standing);
     friend class Opening;
+    friend class Bulk;
     template <class Work> ResultOf<Work> writing(Work work);
     void addAll(std::span<const bench::Event> events);
     void settleInHand(std::span<const bench::Event> events);

@@ -2,6 +2,7 @@
 #include "core/base/foldedtext.h"
 #include "core/record/fields.h"
 #include "core/record/piecenumber.h"
+#include "core/store/bulk.h"
 #include "core/store/eventrows.h"
 #include "core/store/sheets.h"
 #include "core/store/store.h"
@@ -188,6 +189,19 @@ Result<std::string> Store::addPhoto(const Bytes& bytes, const Bytes& thumbnail, 
         VisitRows(m_database).putNote(use, note);
         return use.photo;
     });
+}
+
+Outcome Store::fill(const std::function<Outcome(Bulk&)>& fill)
+{
+    return writing([&] {
+        Bulk bulk(*this);
+        demand(fill(bulk));
+    });
+}
+
+Result<std::vector<std::string>> Store::photoHashes() const
+{
+    return guarded([&] { return PhotoRows(m_database).hashes(); });
 }
 
 Outcome Store::putNote(const PhotoUse& use, const record::PhotoNote& note)
