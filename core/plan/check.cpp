@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <tuple>
 
 namespace mend::plan {
 namespace {
@@ -106,13 +107,23 @@ private:
 
     void judgePeople()
     {
+        // By person and time, each need only be held against those that begin before it ends.
+        std::vector<std::size_t> hands;
         for (std::size_t i = 0; i < m_problem.steps.size(); ++i) {
-            for (std::size_t k = i + 1; k < m_problem.steps.size(); ++k) {
-                const Step& one = m_problem.steps[i];
-                const Step& other = m_problem.steps[k];
-                const bool both = one.hands && other.hands && !(one.started && other.started);
-                if (both && m_table.person[i] && m_table.person[i] == m_table.person[k] &&
-                    std::max(start(i), start(k)) < std::min(end(i), end(k))) {
+            if (m_problem.steps[i].hands && m_table.person[i]) {
+                hands.push_back(i);
+            }
+        }
+        std::sort(hands.begin(), hands.end(), [this](std::size_t a, std::size_t b) {
+            return std::tuple(*m_table.person[a], start(a), a) < std::tuple(*m_table.person[b], start(b), b);
+        });
+        for (std::size_t i = 0; i < hands.size(); ++i) {
+            for (std::size_t k = i + 1; k < hands.size() && m_table.person[hands[k]] == m_table.person[hands[i]] &&
+                                        start(hands[k]) < end(hands[i]);
+                 ++k) {
+                const Step& one = m_problem.steps[hands[i]];
+                const Step& other = m_problem.steps[hands[k]];
+                if (!(one.started && other.started)) {
                     add(Broken::PersonOverlap, one.id + " and " + other.id);
                 }
             }
@@ -158,16 +169,21 @@ private:
 
     void judgePair(const std::vector<Lying>& lying, const std::string& one, const std::string& other)
     {
-        const auto carries = [](const Lying& what, const std::string& tag) {
-            return std::find(what.tags->begin(), what.tags->end(), tag) != what.tags->end();
-        };
-        for (const Lying& a : lying) {
-            for (const Lying& b : lying) {
-                if (a.id == b.id || (a.history && b.history) || !carries(a, one) || !carries(b, other)) {
-                    continue;
+        const auto carrying = [&](const std::string& tag) {
+            std::vector<const Lying*> found;
+            for (const Lying& what : lying) {
+                if (std::find(what.tags->begin(), what.tags->end(), tag) != what.tags->end()) {
+                    found.push_back(&what);
                 }
-                if (std::max({a.from, b.from, m_problem.now}) < std::min(a.to, b.to)) {
-                    add(Broken::Incompatible, *a.id + " (" + one + ") and " + *b.id + " (" + other + ")");
+            }
+            return found;
+        };
+        const std::vector<const Lying*> others = carrying(other);
+        for (const Lying* a : carrying(one)) {
+            for (const Lying* b : others) {
+                const bool judged = a->id != b->id && !(a->history && b->history);
+                if (judged && std::max({a->from, b->from, m_problem.now}) < std::min(a->to, b->to)) {
+                    add(Broken::Incompatible, *a->id + " (" + one + ") and " + *b->id + " (" + other + ")");
                 }
             }
         }

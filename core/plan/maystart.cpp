@@ -8,7 +8,7 @@
 namespace mend::plan {
 namespace {
 
-constexpr int retries = 6;                  ///< with the block that found no place put first
+constexpr int retries = 4;                  ///< with the block that found no place put first
 constexpr std::int64_t proofSteps = 20'000; ///< of the exact search, before it is called unsure
 
 /// A lag from what has begun to what has not, that closes: a window that stands open.
@@ -80,13 +80,13 @@ std::vector<int> MayStart::nextSteps() const
 }
 
 /// Whether the decoder finds a plan with the block first, in one of the orders.
-bool MayStart::layOut(int block)
+bool MayStart::layOut(int block, int tries)
 {
     for (const Genes& order : m_orders) {
         Genes genes = order;
         int first = -1;
         genes.rank[slot(block)] = first;
-        for (int i = 0; i < retries; ++i) {
+        for (int i = 0; i < tries; ++i) {
             if (m_decoder->decode(genes)) {
                 return true;
             }
@@ -141,10 +141,13 @@ StartAnswer MayStart::ask(int step, Minute at, Depth depth)
     const StartRanges before = range;
     range = StartRanges(at, at);
     const int block = m_blockOfTask[slot(task)];
-    if (layOut(block) && (answer.plan = gated())) {
+    const bool found = layOut(block, 1);
+    if (!found && proveNone(task, at, depth)) {
+        answer.may = StartAnswer::May::No;
+    } else if ((found || layOut(block, retries)) && (answer.plan = gated())) {
         answer.may = StartAnswer::May::Yes;
-    } else {
-        answer.may = proveNone(task, at, depth) ? StartAnswer::May::No : StartAnswer::May::Unsure;
+    }
+    if (answer.may != StartAnswer::May::Yes) {
         tellWindow(block, answer);
     }
     m_model.tasks[slot(task)].mayStart = before;
@@ -167,7 +170,7 @@ void MayStart::tellWindow(int block, StartAnswer& answer)
         if (m_problem.steps[slot(lag.to)].hands) {
             range.keepInside(m_problem.open, m_model.tasks[slot(task)].duration);
         }
-        if (layOut(block)) {
+        if (layOut(block, 1)) {
             answer.window = static_cast<int>(i);
             answer.windowCloses = *from.started + from.duration + *lag.most;
         }
@@ -186,7 +189,7 @@ std::optional<Minute> MayStart::latestYes(int step)
         StartRanges& now = m_model.tasks[slot(taskOf(step))].mayStart;
         const StartRanges before = now;
         now = StartRanges(at, at);
-        const bool found = layOut(block) && gated();
+        const bool found = layOut(block, 2);
         now = before;
         return found;
     };

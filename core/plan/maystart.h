@@ -57,7 +57,7 @@ public:
     std::optional<Minute> latestYes(int step);
 
 private:
-    bool layOut(int block);
+    bool layOut(int block, int tries);
     bool proveNone(int task, Minute at, Depth depth) const;
     std::optional<Timetable> gated() const;
     void tellWindow(int block, StartAnswer& answer);
