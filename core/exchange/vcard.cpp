@@ -314,7 +314,7 @@ private:
     void keep()
     {
         record::Customer& person = m_card.person;
-        person.name = person.name.empty() ? m_structured : cleanText(person.name);
+        person.name = cleanText(person.name.empty() ? m_structured : person.name);
         m_structured.clear();
         if (!person.more.empty()) { // the first phone, else whatever comes first, is the one contact
             const auto phone = std::ranges::find(person.more, ContactKind::Phone, &record::ContactWay::kind);

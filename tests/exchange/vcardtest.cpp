@@ -101,6 +101,7 @@ TEST(Vcard, TakesMarkupAndHiddenSignsAsTextF40F43F44)
     ASSERT_EQ(list.people.size(), 1U);
     EXPECT_EQ(list.people.front().person.name, "<b>Ana</b>") << "shown as typed";
     EXPECT_EQ(list.people.front().person.contact, "555-0142");
+    EXPECT_EQ(cards("BEGIN:VCARD\nN:Vane;A\x01\tnna\\nB;;;\nEND:VCARD\n").people.front().person.name, "AnnaB Vane");
 }
 
 TEST(PeopleTable, ReadsNamedColumnsInAnyOrder)
