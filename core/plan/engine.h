@@ -42,8 +42,9 @@ public:
     /// No plan of more than this cost is wanted any more. Only ever lowered. At the root only.
     void limitCost(std::int64_t most);
     /// At least one holds. May be added at any depth; false where it contradicts at once, which
-    /// `learn` then takes up like any conflict.
-    bool addClause(std::vector<Literal> literals);
+    /// `learn` then takes up like any conflict. What can be told again may be dropped in between.
+    enum class Told { Once, Again };
+    bool addClause(std::vector<Literal> literals, Told told = Told::Once);
 
     bool holds(Literal literal) const { return m_value[literal.bound] >= literal.least; }
     bool fails(Literal literal) const { return m_value[literal.bound ^ 1U] >= 1 - literal.least; }
@@ -64,6 +65,8 @@ public:
 
     /// Drops the less useful half of what was learned; at the root only.
     void forget();
+    /// Drops everything that can be told again; at the root only.
+    void forgetWhatCanBeTold();
     double activity(int variable) const { return m_activity[static_cast<std::size_t>(variable)]; }
     std::int64_t conflicts() const { return m_conflicts; }
     /// Counts propagation steps: what a step budget is measured in, equal on every machine.
@@ -102,6 +105,7 @@ private:
         std::uint32_t size = 0;
         std::uint32_t distinctLevels = 0;
         bool learned = false;
+        bool again = false; ///< can be told again
         float activity = 0;
     };
     /// The lists are sorted by `least`: an event looks only at what it makes fail.
@@ -126,6 +130,7 @@ private:
     void watch(std::uint32_t clause, std::uint32_t position);
     void insert(BoundId bound, const Watch& watch);
     std::uint32_t store(std::span<const Literal> literals, bool learned);
+    template <class Drop> void dropClauses(const Drop& drop);
     void rebuildWatches();
     // enginelearn.cpp
     int eventOf(Literal literal) const;

@@ -37,7 +37,7 @@ void Engine::insert(BoundId bound, const Watch& watch)
     watches.insert(place, watch);
 }
 
-bool Engine::addClause(std::vector<Literal> literals)
+bool Engine::addClause(std::vector<Literal> literals, Told told)
 {
     // Two statements on one bound are as good as the weaker of them.
     std::sort(literals.begin(), literals.end(),
@@ -59,6 +59,7 @@ bool Engine::addClause(std::vector<Literal> literals)
     Reason reason{Because::Decision, 0};
     if (literals.size() > 1) {
         reason = {Because::Clause, store(literals, false)};
+        m_clauses.back().again = told == Told::Again;
     } else if (depth() > 0) {
         backTo(0);
         return addClause(std::move(literals));
@@ -144,13 +145,27 @@ void Engine::forget()
         std::nth_element(activities.begin(), middle, activities.end());
         limit = *middle;
     }
+    dropClauses([limit](const Clause& clause) {
+        return clause.learned && clause.distinctLevels > 2 && clause.activity < limit;
+    });
+}
+
+void Engine::forgetWhatCanBeTold()
+{
+    if (depth() == 0) {
+        dropClauses([](const Clause& clause) { return clause.again; });
+    }
+}
+
+template <class Drop> void Engine::dropClauses(const Drop& drop)
+{
     std::vector<Literal> literals;
     std::vector<Clause> clauses;
     m_learned = 0;
     for (const Clause& clause : m_clauses) {
         const auto begin = m_literals.begin() + clause.begin;
         const bool settled = std::any_of(begin, begin + clause.size, [&](Literal one) { return holds(one); });
-        if (settled || (clause.learned && clause.distinctLevels > 2 && clause.activity < limit)) {
+        if (settled || drop(clause)) {
             continue;
         }
         Clause moved = clause;

@@ -6,6 +6,7 @@ namespace mend::plan {
 namespace {
 
 constexpr std::int64_t firstRestart = 100; ///< conflicts
+constexpr std::size_t mostCrowds = 50'000; ///< told at a time, so that memory stays bounded
 
 /// 1 1 2 1 1 2 4 ...: how long to go on before starting over (Luby, Sinclair and Zuckerman,
 /// "Optimal speedup of Las Vegas algorithms", Information Processing Letters 47, 1993).
@@ -204,6 +205,10 @@ Exact::Verdict Exact::search(std::int64_t budget, const Enough& enough)
             if (m_engine.learnedCount() > m_mostLearned) {
                 m_engine.forget();
                 m_mostLearned += m_mostLearned / 50;
+            }
+            if (m_toldCrowds.size() > mostCrowds) {
+                m_engine.forgetWhatCanBeTold();
+                m_toldCrowds.clear();
             }
             continue;
         }

@@ -57,7 +57,7 @@ void Exact::measureDistances()
                 }
                 for (const int to : group) {
                     const Minute second = m_distance[slot(via)][slot(to)];
-                    if (second != unrelated) {
+                    if (second != unrelated && first + second > -2 * farthest) { // less says nothing
                         Minute& distance = m_distance[slot(from)][slot(to)];
                         distance = std::min(farthest, std::max(distance, first + second));
                     }

@@ -124,7 +124,7 @@ std::optional<Literal> Exact::split(const std::vector<int>& crowd, bool& contrad
             }
         }
     }
-    if (m_toldCrowds.insert(crowd).second && !m_engine.addClause(std::move(any))) {
+    if (m_toldCrowds.insert(crowd).second && !m_engine.addClause(std::move(any), Engine::Told::Again)) {
         contradiction = true;
     }
     return best;
