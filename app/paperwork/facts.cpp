@@ -1,0 +1,200 @@
+#include "app/paperwork/facts.h"
+
+#include "core/service/doorwording.h"
+
+#include <cmath>
+
+namespace mend::paperwork {
+
+namespace {
+
+QString bodyWords(record::Body body)
+{
+    switch (body) {
+    case record::Body::Porous:
+        return tr("porous: it drinks water");
+    case record::Body::Vitrified:
+        return tr("vitrified: it does not drink");
+    case record::Body::Unknown:
+        break;
+    }
+    return tr("not known; treated as porous");
+}
+
+QString markWords(record::MarkKind kind)
+{
+    switch (kind) {
+    case record::MarkKind::Chip:
+        return tr("chip");
+    case record::MarkKind::Crack:
+        return tr("crack");
+    case record::MarkKind::Loss:
+        return tr("loss");
+    case record::MarkKind::OldMend:
+        return tr("old mend");
+    case record::MarkKind::Stain:
+        return tr("stain");
+    }
+    return {};
+}
+
+/// What is marked on a photo: "chip: rim, 12 mm".
+QString captionOf(const record::PhotoNote& note, const Source& source)
+{
+    QStringList parts;
+    if (!note.words.empty()) {
+        parts += service::text(note.words);
+    }
+    for (const record::PhotoMark& mark : note.marks) {
+        parts +=
+            mark.note.empty() ? markWords(mark.kind) : tr("%1: %2").arg(markWords(mark.kind), service::text(mark.note));
+    }
+    if (note.taken) {
+        parts += service::dayWords(service::dayIn(source.manner.zone)(*note.taken), source.manner);
+    }
+    return service::joined(parts);
+}
+
+} // namespace
+
+void add(papers::Facts& facts, const QString& label, const QString& words)
+{
+    if (!words.trimmed().isEmpty()) {
+        facts.rows.push_back({label, words});
+    }
+}
+
+const record::Visit& visitOf(const Source& source)
+{
+    static const record::Visit none;
+    const record::Visit* visit = source.file.visit();
+    return visit == nullptr ? none : *visit;
+}
+
+QString todayWords(const Source& source)
+{
+    return service::dayWords(service::dayIn(source.manner.zone)(source.now), source.manner);
+}
+
+QString procedureName(const Source& source)
+{
+    const std::string& key =
+        visitOf(source).procedure.empty() ? source.file.piece.procedure : visitOf(source).procedure;
+    const rules::Procedure* procedure = source.book.procedure(key);
+    return service::text(procedure == nullptr ? key : procedure->name);
+}
+
+QString lengthWords(Length length, const Source& source)
+{
+    if (source.studio.inches) {
+        return tr("%1 in").arg(source.manner.locale.toString(inMillimetres(length) / 25.4, 'f', 2));
+    }
+    return tr("%1 mm").arg(source.manner.locale.toString(inMillimetres(length), 'f', 0));
+}
+
+papers::Paper headed(const QString& kind, const Source& source)
+{
+    papers::Paper paper;
+    paper.kind = kind;
+    paper.number =
+        service::joined({service::numberWords(source.file.piece.number), service::text(source.file.piece.benchName)});
+    paper.code = service::text(source.file.piece.number);
+    paper.studio = service::text(source.studio.name);
+    paper.date = todayWords(source);
+    paper.locale = source.manner.locale;
+    return paper;
+}
+
+papers::Facts ownerFacts(const Source& source)
+{
+    papers::Facts facts;
+    add(facts, tr("Owner"), service::text(source.file.owner.name));
+    add(facts, tr("Reached by"), service::text(source.file.owner.contact));
+    return facts;
+}
+
+papers::Facts objectFacts(const Source& source)
+{
+    const record::Piece& piece = source.file.piece;
+    papers::Facts facts;
+    add(facts, tr("What it is"), service::text(piece.looks));
+    add(facts, tr("Maker or origin"), service::text(piece.maker));
+    add(facts, tr("Marks on it"), service::text(piece.marks));
+    QStringList size;
+    const std::pair<const char*, const std::optional<Length>*> lengths[] = {{"%1 high", &piece.size.height},
+                                                                            {"%1 wide", &piece.size.width},
+                                                                            {"%1 deep", &piece.size.depth},
+                                                                            {"wall %1", &piece.size.wall}};
+    for (const auto& [words, length] : lengths) {
+        if (*length) {
+            size += tr(words).arg(lengthWords(**length, source));
+        }
+    }
+    if (piece.size.mass) {
+        size += tr("%1 g").arg(source.manner.locale.toString(std::round(inGrams(*piece.size.mass)), 'f', 0));
+    }
+    add(facts, tr("Size"), size.join(QStringLiteral(", ")));
+    add(facts, tr("Body"), bodyWords(piece.body));
+    return facts;
+}
+
+papers::Facts countFacts(const Source& source)
+{
+    const record::Visit& visit = visitOf(source);
+    const bench::VisitFacts& told = source.file.dossier.now();
+    papers::Facts facts;
+    const int fragments =
+        told.fragments.in.value_or(visit.fragments > 0 ? visit.fragments : source.file.piece.fragments);
+    add(facts, tr("Fragments"), source.manner.locale.toString(fragments + told.fragmentsFound));
+    QStringList accessories;
+    for (const record::Accessory& accessory : visit.accessories) {
+        accessories += accessory.count == 1 ? service::text(accessory.what)
+                                            : tr("%1 (%2)").arg(service::text(accessory.what)).arg(accessory.count);
+    }
+    add(facts, tr("Came with it"), accessories.isEmpty() ? tr("nothing") : accessories.join(QStringLiteral("; ")));
+    return facts;
+}
+
+void addCondition(papers::Paper& paper, const Source& source)
+{
+    const record::Condition& condition = visitOf(source).condition;
+    papers::Facts facts;
+    add(facts, tr("Seen"), service::text(condition.seen));
+    add(facts, tr("Looked at"), service::text(condition.how));
+    for (const std::string& mend : condition.oldMends) {
+        add(facts, tr("Old mend"), service::text(mend));
+    }
+    if (!facts.rows.empty()) {
+        paper.blocks.emplace_back(papers::Heading{tr("Condition")});
+        paper.blocks.emplace_back(facts);
+    }
+    if (!condition.inferred.empty()) {
+        paper.blocks.emplace_back(papers::Heading{tr("What is inferred from it")});
+        paper.blocks.emplace_back(papers::Paragraph{service::text(condition.inferred), false});
+    }
+}
+
+void addPhotos(papers::Paper& paper, const Source& source, const char* purpose, const QString& heading)
+{
+    papers::Pictures pictures;
+    for (const store::NotedPhoto& photo : source.file.photos) {
+        if (photo.use.purpose == purpose && source.picture) {
+            if (const QImage image = source.picture(photo.use.photo); !image.isNull()) {
+                pictures.all.push_back({image, captionOf(photo.note, source)});
+            }
+        }
+    }
+    if (!pictures.all.empty()) {
+        paper.blocks.emplace_back(papers::Heading{heading});
+        paper.blocks.emplace_back(std::move(pictures));
+    }
+}
+
+void addText(papers::Paper& paper, const Source& source, const std::string& key, bool isCaution)
+{
+    for (const QString& line : source.words.lines(key)) {
+        paper.blocks.emplace_back(papers::Paragraph{line, isCaution});
+    }
+}
+
+} // namespace mend::paperwork

@@ -1,0 +1,176 @@
+#include "app/paperwork/facts.h"
+#include "app/paperwork/kinds.h"
+#include "core/service/doorwording.h"
+
+namespace mend::paperwork {
+
+namespace {
+
+QString priceBand(const record::Consent& consent, const Source& source)
+{
+    if (!consent.priceFrom && !consent.priceTo) {
+        return {};
+    }
+    if (consent.priceFrom && consent.priceTo && *consent.priceFrom != *consent.priceTo) {
+        return tr("%1 to %2, estimate")
+            .arg(service::moneyWords(*consent.priceFrom, source.manner),
+                 service::moneyWords(*consent.priceTo, source.manner));
+    }
+    return tr("%1, estimate")
+        .arg(service::moneyWords(consent.priceTo ? *consent.priceTo : *consent.priceFrom, source.manner));
+}
+
+/// What the owner agreed to, point by point; what was not ticked is said too.
+papers::Points agreedPoints(const record::Consent& consent)
+{
+    papers::Points points;
+    points.lines +=
+        consent.reversible ? tr("A mend that can be undone.") : tr("The mend need not be one that can be undone.");
+    points.lines += consent.visible ? tr("The mend may show.") : tr("The mend should not show.");
+    points.lines += consent.metal ? tr("Metal may be laid on it.") : tr("No metal is laid on it.");
+    if (consent.noFoodUse) {
+        points.lines += tr("Afterwards it is not for food or drink.");
+    }
+    if (consent.hiddenDamage) {
+        points.lines += tr("Damage that cannot be seen now may come to light.");
+    }
+    points.lines += consent.photoUse ? tr("Pictures of it may be shown to others, without a name.")
+                                     : tr("Pictures of it are kept for the record only.");
+    return points;
+}
+
+papers::Signature ownersSignature(const Source& source)
+{
+    const record::Consent& consent = visitOf(source).consent;
+    papers::Signature signature;
+    signature.who = tr("Owner");
+    if (consent.signedOn) {
+        signature.date = service::dayWords(*consent.signedOn, source.manner);
+    }
+    if (consent.how == record::Signature::OnPaper) {
+        signature.instead = tr("signed on paper");
+    } else if (consent.how == record::Signature::Drawn && source.picture) {
+        signature.drawn = source.picture(consent.picture);
+    }
+    return signature;
+}
+
+papers::Facts moneyFacts(const Source& source)
+{
+    const bench::VisitFacts& told = source.file.dossier.now();
+    const bench::Owed owed = bench::owedFor(told);
+    papers::Facts facts;
+    add(facts, tr("Price"), owed.price ? service::moneyWords(*owed.price, source.manner) : QString());
+    add(facts, tr("Paid"), owed.paid ? service::moneyWords(*owed.paid, source.manner) : QString());
+    if (owed.left && owed.left->minorUnits() > 0) {
+        add(facts, tr("Still owed"), service::moneyWords(*owed.left, source.manner));
+    }
+    return facts;
+}
+
+void append(papers::Facts& facts, const papers::Facts& more)
+{
+    facts.rows.insert(facts.rows.end(), more.rows.begin(), more.rows.end());
+}
+
+} // namespace
+
+papers::Paper intakeReceipt(const Source& source)
+{
+    const record::Visit& visit = visitOf(source);
+    papers::Paper paper = headed(tr("Intake receipt"), source);
+    papers::Facts facts = ownerFacts(source);
+    append(facts, objectFacts(source));
+    append(facts, countFacts(source));
+    add(facts, tr("Declared value"),
+        visit.declaredValue ? service::moneyWords(*visit.declaredValue, source.manner) : QString());
+    const auto promise = source.file.dossier.now().promise();
+    add(facts, tr("Promised for"), promise ? service::dayWords(promise->day, source.manner) : QString());
+    add(facts, tr("Price band"), priceBand(visit.consent, source));
+    append(facts, moneyFacts(source));
+    paper.blocks.emplace_back(facts);
+    addCondition(paper, source);
+    if (!visit.wishes.empty() || !visit.consent.scope.empty()) {
+        papers::Facts wanted;
+        add(wanted, tr("Wished for"), service::text(visit.wishes));
+        add(wanted, tr("To be done"), service::text(visit.consent.scope));
+        add(wanted, tr("How"), procedureName(source));
+        paper.blocks.emplace_back(papers::Heading{tr("What is wanted")});
+        paper.blocks.emplace_back(wanted);
+    }
+    paper.blocks.emplace_back(papers::Heading{tr("Agreed")});
+    paper.blocks.emplace_back(agreedPoints(visit.consent));
+    addText(paper, source, "care.food", true);
+    addText(paper, source, "intakeReceipt.terms");
+    if (visit.consent.photoUse) {
+        addText(paper, source, "intakeReceipt.photos");
+    }
+    paper.blocks.emplace_back(ownersSignature(source));
+    paper.blocks.emplace_back(papers::Signature{tr("For the studio"), {}, {}, {}});
+    addPhotos(paper, source, record::conditionPhoto, tr("As it came in"));
+    return paper;
+}
+
+papers::Paper quote(const Source& source)
+{
+    const record::Visit& visit = visitOf(source);
+    papers::Paper paper = headed(tr("Quote"), source);
+    papers::Facts facts = ownerFacts(source);
+    append(facts, countFacts(source));
+    add(facts, tr("To be done"), service::text(visit.consent.scope));
+    add(facts, tr("How"), procedureName(source));
+    const QString band = priceBand(visit.consent, source);
+    add(facts, tr("Price band"), band);
+    append(facts, moneyFacts(source));
+    if (band.isEmpty() && !bench::owedFor(source.file.dossier.now()).price) {
+        add(facts, tr("Price band"), tr("to be agreed before work begins"));
+    }
+    paper.blocks.emplace_back(facts);
+    addText(paper, source, "quote.estimate");
+    addText(paper, source, "care.food", true);
+    paper.blocks.emplace_back(papers::Signature{tr("Owner"), {}, {}, {}});
+    return paper;
+}
+
+papers::Paper outReceipt(const Source& source)
+{
+    const bench::VisitFacts& told = source.file.dossier.now();
+    papers::Paper paper = headed(tr("Receipt at hand-over"), source);
+    papers::Facts facts = ownerFacts(source);
+    append(facts, countFacts(source));
+    const auto counted = [&](const QString& label, const bench::InAndOut& count) {
+        if (count.out) {
+            add(facts, label, source.manner.locale.toString(*count.out));
+        }
+    };
+    counted(tr("Fragments going out"), told.fragments);
+    counted(tr("Accessories going out"), told.accessories);
+    add(facts, tr("Done"), procedureName(source));
+    append(facts, moneyFacts(source));
+    if (told.handedOver) {
+        add(facts, tr("Taken by"), service::text(told.handedOver->takenBy));
+        add(facts, tr("On"), service::dayWords(service::dayIn(source.manner.zone)(told.handedOver->at), source.manner));
+    }
+    paper.blocks.emplace_back(facts);
+    if (told.fragments.isShort() || told.accessories.isShort()) {
+        paper.blocks.emplace_back(
+            papers::Paragraph{tr("Less goes out than came in: what is missing is named and agreed below."), true});
+    }
+    if (!told.waitShortenedBecause.empty()) {
+        papers::Facts earlier;
+        add(earlier, tr("Handed over early because"), service::text(told.waitShortenedBecause));
+        paper.blocks.emplace_back(earlier);
+    }
+    addText(paper, source, "out.taken");
+    addText(paper, source, "care.food", true);
+    papers::Signature taken;
+    taken.who = tr("Taken by");
+    if (told.handedOver && told.handedOver->signedHow == "onPaper") {
+        taken.instead = tr("signed on paper");
+    }
+    paper.blocks.emplace_back(taken);
+    paper.blocks.emplace_back(papers::Signature{tr("For the studio"), {}, {}, {}});
+    return paper;
+}
+
+} // namespace mend::paperwork

@@ -1,0 +1,113 @@
+#include "tests/paperwork/sample.h"
+
+#include <gtest/gtest.h>
+
+using namespace mend;
+using namespace mend::paperwork;
+using mend::test::Sample;
+using mend::test::wordsOf;
+
+namespace {
+
+void expectAll(const QString& words, std::initializer_list<const char*> expected)
+{
+    for (const char* each : expected) {
+        EXPECT_TRUE(words.contains(QString::fromUtf8(each))) << each << "\nin\n" << words.toStdString();
+    }
+}
+
+} // namespace
+
+TEST(Receipts, IntakeSaysWhatARecordMustHold)
+{
+    const Sample sample;
+    const QString words = wordsOf(paperOf(Kind::IntakeReceipt, sample.source()));
+    expectAll(words, {"Intake receipt",
+                      "260417-5",
+                      "Heron bowl",
+                      "Ren\u00e9e M\u00fcller",
+                      "01632 960 123",
+                      "small blue bowl with a heron",
+                      "82 mm high",
+                      "310 g",
+                      "porous",
+                      "lid; stand (2)",
+                      "\u00a3120.00",
+                      "\u00a390.00 to \u00a3140.00, estimate",
+                      "rim chip 12 mm",
+                      "brown glue from foot to rim",
+                      "household glue",
+                      "the line may shine",
+                      "rejoin, fill, gold line",
+                      "Gold-dusted lacquer seam",
+                      "Metal may be laid on it.",
+                      "kept for the record only",
+                      "Not food-safe",
+                      "signed on paper",
+                      "Monday, 1 March 2027"});
+}
+
+TEST(Receipts, WhatIsSeenStandsApartFromWhatIsInferred)
+{
+    const Sample sample;
+    const papers::Paper paper = paperOf(Kind::IntakeReceipt, sample.source());
+    int seenAt = -1;
+    int inferredAt = -1;
+    for (int at = 0; at < static_cast<int>(paper.blocks.size()); ++at) {
+        if (const auto* heading = std::get_if<papers::Heading>(&paper.blocks[static_cast<std::size_t>(at)])) {
+            seenAt = heading->words == QStringLiteral("Condition") ? at : seenAt;
+            inferredAt = heading->words == QStringLiteral("What is inferred from it") ? at : inferredAt;
+        }
+    }
+    ASSERT_GE(seenAt, 0);
+    EXPECT_GT(inferredAt, seenAt);
+}
+
+TEST(Receipts, AQuoteIsAnEstimate)
+{
+    const Sample sample;
+    expectAll(wordsOf(paperOf(Kind::Quote, sample.source())),
+              {"Quote", "\u00a390.00 to \u00a3140.00, estimate", "not a fixed price", "Not food-safe"});
+}
+
+TEST(Receipts, AQuoteWithoutFiguresSaysSo)
+{
+    Sample sample;
+    sample.file.visits.front().consent.priceFrom.reset();
+    sample.file.visits.front().consent.priceTo.reset();
+    expectAll(wordsOf(paperOf(Kind::Quote, sample.source())), {"to be agreed before work begins"});
+}
+
+TEST(Receipts, AMissingFragmentIsSaidAtTheDoor)
+{
+    Sample sample;
+    bench::VisitFacts& told = sample.file.dossier.visits.back();
+    told.fragments = {7, 7};
+    EXPECT_FALSE(wordsOf(paperOf(Kind::OutReceipt, sample.source())).contains(QStringLiteral("Less goes out")));
+    told.fragments = {7, 6};
+    expectAll(wordsOf(paperOf(Kind::OutReceipt, sample.source())),
+              {"Less goes out than came in", "Fragments going out"});
+}
+
+TEST(Receipts, TheTagSaysNotWhoseItIs)
+{
+    const Sample sample;
+    const papers::Tag tag = tagOf(sample.source());
+    EXPECT_EQ(tag.number, QStringLiteral("2604175"));
+    const QString all = tag.number + tag.shown + tag.name + tag.line;
+    EXPECT_FALSE(all.contains(QStringLiteral("ller"))) << all.toStdString();
+    EXPECT_TRUE(tag.line.contains(QStringLiteral("7 fragments"))) << tag.line.toStdString();
+    EXPECT_TRUE(tag.line.contains(QStringLiteral("lid; stand (2)"))) << tag.line.toStdString();
+}
+
+TEST(Receipts, AFileOfAPaperIsNamedByItsNumberAlone)
+{
+    const Sample sample;
+    for (const Kind kind : allKinds) {
+        const QString stem = fileStem(kind, sample.file.piece);
+        EXPECT_TRUE(stem.startsWith(QStringLiteral("260417-5-"))) << stem.toStdString();
+        for (const QChar letter : stem) {
+            EXPECT_TRUE(letter.isLetterOrNumber() || letter == QLatin1Char('-')) << stem.toStdString();
+        }
+    }
+}
