@@ -1,7 +1,6 @@
 #include "core/service/paperwords.h"
 
 #include "core/service/datafolder.h"
-#include "core/service/wording.h"
 
 #include <fstream>
 #include <sstream>
@@ -24,12 +23,12 @@ bool PaperWords::isOwn(const std::string& key) const
 QStringList PaperWords::lines(const std::string& key) const
 {
     if (isOwn(key)) {
-        return text(m_settings.at(settingKey(key))).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+        return QString::fromStdString(m_settings.at(settingKey(key))).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     }
     QStringList lines;
     if (const auto shipped = m_shipped.find(key); shipped != m_shipped.end()) {
         for (const std::string& line : shipped->second.lines) {
-            lines += text(line);
+            lines += QString::fromStdString(line);
         }
     }
     return lines;
