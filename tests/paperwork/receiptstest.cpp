@@ -32,8 +32,8 @@ TEST(Receipts, IntakeSaysWhatARecordMustHold)
                       "310 g",
                       "porous",
                       "lid; stand (2)",
-                      "\u00a3120.00",
-                      "\u00a390.00 to \u00a3140.00, estimate",
+                      "120.00 GBP",
+                      "90.00 GBP to 140.00 GBP, estimate",
                       "rim chip 12 mm",
                       "brown glue from foot to rim",
                       "household glue",
@@ -67,7 +67,7 @@ TEST(Receipts, AQuoteIsAnEstimate)
 {
     const Sample sample;
     expectAll(wordsOf(paperOf(Kind::Quote, sample.source())),
-              {"Quote", "\u00a390.00 to \u00a3140.00, estimate", "not a fixed price", "Not food-safe"});
+              {"Quote", "90.00 GBP to 140.00 GBP, estimate", "not a fixed price", "Not food-safe"});
 }
 
 TEST(Receipts, AQuoteWithoutFiguresSaysSo)

@@ -88,7 +88,7 @@ TEST(Record, PrintsTwentyFourPhotosBeforeDuringAndAfter)
     Sample sample;
     for (int i = 0; i < 24; ++i) {
         store::NotedPhoto photo;
-        photo.use.photo = "hash";
+        photo.use.photo = "hash " + std::to_string(i);
         photo.use.purpose = i < 8 ? record::conditionPhoto : i < 16 ? record::duringPhoto : record::finishedPhoto;
         photo.note.words = "view " + std::to_string(i);
         photo.note.marks = {{record::MarkKind::Chip, 5000, 5000, "rim"}};

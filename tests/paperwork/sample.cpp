@@ -69,9 +69,9 @@ paperwork::Source Sample::source() const
 {
     service::Manner manner;
     manner.locale = QLocale(QLocale::English, QLocale::UnitedKingdom);
-    return {file, folded, book, studio, words, manner, now, [](const std::string&) {
+    return {file, folded, book, studio, words, manner, now, [](const std::string& hash) {
                 QImage image(40, 30, QImage::Format_RGB32);
-                image.fill(Qt::gray);
+                image.fill(QColor::fromRgb(static_cast<QRgb>(std::hash<std::string>{}(hash))));
                 return image;
             }};
 }
