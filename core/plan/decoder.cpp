@@ -158,19 +158,9 @@ Minute Decoder::firstFit(int task, Minute from) const
     return at;
 }
 
-void Decoder::place(int task, Minute at)
-{
-    m_start[slot(task)] = at;
-    m_placed[slot(task)] = 1;
-    if (m_ownInterval[slot(task)] >= 0) {
-        occupy(m_ownInterval[slot(task)], at, at + m_model.tasks[slot(task)].duration, 1);
-    }
-    holdWaits(task, 1);
-}
-
 void Decoder::unplace(int task)
 {
-    holdWaits(task, -1);
+    holdWaits(task, -1, m_waits[slot(task)].size());
     if (m_ownInterval[slot(task)] >= 0) {
         const Minute at = m_start[slot(task)];
         occupy(m_ownInterval[slot(task)], at, at + m_model.tasks[slot(task)].duration, -1);
@@ -180,9 +170,11 @@ void Decoder::unplace(int task)
 
 bool Decoder::stands(Anchor anchor) const { return anchor.task == Anchor::settled || m_placed[slot(anchor.task)] != 0; }
 
-void Decoder::holdWaits(int task, int sign)
+/// Takes up (sign 1) or gives back (-1) what the first `count` waits of a task hold.
+void Decoder::holdWaits(int task, int sign, std::size_t count)
 {
-    for (const int wait : m_waits[slot(task)]) {
+    for (std::size_t i = 0; i < count; ++i) {
+        const int wait = m_waits[slot(task)][i];
         const Interval& one = m_model.intervals[slot(wait)];
         if (stands(one.begin) && stands(one.end)) {
             occupy(wait, one.begin.at(m_start), one.end.at(m_start), sign);
@@ -230,23 +222,30 @@ int Decoder::placeNext(const Block& block, int position)
     }
     m_start[slot(task)] = at;
     m_placed[slot(task)] = 1;
-    for (const int wait : m_waits[slot(task)]) {
-        const Interval& one = m_model.intervals[slot(wait)];
+    // Each wait is held before the next is looked at: two that end here may want the same slot.
+    const std::vector<int>& waits = m_waits[slot(task)];
+    for (std::size_t i = 0; i < waits.size(); ++i) {
+        const Interval& one = m_model.intervals[slot(waits[i])];
         if (!stands(one.begin) || !stands(one.end)) {
             continue;
         }
-        const Minute blocked = lastBlocked(wait, one.begin.at(m_start), one.end.at(m_start));
-        if (blocked >= 0) {
-            m_placed[slot(task)] = 0;
-            const Minute begin = blocked + 1 - one.begin.plus;
-            if (one.begin.task == task) {
-                m_least[slot(task)] = begin;
-                return position;
-            }
-            return one.begin.task == Anchor::settled ? -1 : backTo(block, position, one.begin.task, begin);
+        const Minute blocked = lastBlocked(waits[i], one.begin.at(m_start), one.end.at(m_start));
+        if (blocked < 0) {
+            occupy(waits[i], one.begin.at(m_start), one.end.at(m_start), 1);
+            continue;
         }
+        holdWaits(task, -1, i);
+        m_placed[slot(task)] = 0;
+        const Minute begin = blocked + 1 - one.begin.plus;
+        if (one.begin.task == task) {
+            m_least[slot(task)] = begin;
+            return position;
+        }
+        return one.begin.task == Anchor::settled ? -1 : backTo(block, position, one.begin.task, begin);
     }
-    place(task, at);
+    if (m_ownInterval[slot(task)] >= 0) {
+        occupy(m_ownInterval[slot(task)], at, at + m_model.tasks[slot(task)].duration, 1);
+    }
     return position + 1;
 }
 

@@ -56,11 +56,10 @@ private:
     int placeNext(const Block& block, int position);
     int backTo(const Block& block, int placed, int task, Minute notBefore);
     bool stands(Anchor anchor) const;
-    void holdWaits(int task, int sign);
+    void holdWaits(int task, int sign, std::size_t count);
     Minute firstFit(int task, Minute from) const;
     Minute lastBlocked(int interval, Minute from, Minute to) const;
     void occupy(int interval, Minute from, Minute to, int sign);
-    void place(int task, Minute at);
     void unplace(int task);
 
     const Model& m_model;

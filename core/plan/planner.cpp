@@ -38,7 +38,7 @@ public:
             }
         }
         m_planned.steps = steps();
-        m_planned.refused = m_gateRefused;
+        m_planned.refused = m_planned.refused || m_gateRefused;
         return std::move(m_planned);
     }
 
@@ -61,6 +61,8 @@ private:
         if (auto first = firstPlan(m_model, *blocks, decoder, firstTries, random)) {
             m_start = std::move(first->start);
             publish();
+            m_planned.refused = m_gateRefused;
+            m_gateRefused = false; // the exact search goes on without it
         }
     }
 
