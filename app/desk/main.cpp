@@ -5,9 +5,12 @@
 #include <QCommandLineParser>
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QGuiApplication>
 #include <QJsonDocument>
 
+#include <algorithm>
 #include <cstdio>
+#include <string_view>
 
 namespace mend::desk {
 
@@ -29,6 +32,8 @@ constexpr auto usage = "mendbench-desk: look after a bench file without a window
                        "      --person PERSON                 everything of one person\n"
                        "  mendbench-desk import FILE FROM     a bench file out of FROM.json, or people out of\n"
                        "                                      FROM.vcf or FROM.csv\n"
+                       "  mendbench-desk papers FILE NUMBER TO  every paper about a piece into the folder TO\n"
+                       "      --letter                        on Letter instead of A4\n"
                        "  mendbench-desk erase FILE PERSON    takes a person out of the file for ever\n"
                        "  mendbench-desk demo [FILE]          make the demo bench and say where it is\n"
                        "      --fresh                         anew, even if there is a young one\n"
@@ -48,6 +53,7 @@ struct Command {
     std::optional<PlanEffort> effort;
     std::string person;
     bool fresh = false;
+    bool letter = false;
     bool json = false;
 };
 
@@ -94,6 +100,9 @@ bool takesFiles(const Command& command)
     if (ofTwo.contains(command.verb)) {
         return count == 2;
     }
+    if (command.verb == QStringLiteral("papers")) {
+        return count == 3;
+    }
     if (command.verb == QStringLiteral("find")) {
         return count >= 2;
     }
@@ -119,7 +128,7 @@ Answer run(const Command& command, const Clock& clock)
     static const QStringList verbs{QStringLiteral("check"),  QStringLiteral("backup"), QStringLiteral("restore"),
                                    QStringLiteral("board"),  QStringLiteral("rules"),  QStringLiteral("demo"),
                                    QStringLiteral("plan"),   QStringLiteral("find"),   QStringLiteral("export"),
-                                   QStringLiteral("import"), QStringLiteral("erase")};
+                                   QStringLiteral("import"), QStringLiteral("erase"),  QStringLiteral("papers")};
     if (!verbs.contains(command.verb)) {
         return misuse(command.verb.isEmpty() ? QStringLiteral("nothing was asked")
                                              : QStringLiteral("\"%1\" cannot be asked").arg(command.verb));
@@ -135,6 +144,9 @@ Answer run(const Command& command, const Clock& clock)
     }
     if (command.fresh && command.verb != QStringLiteral("demo")) {
         return misuse(QStringLiteral("--fresh is for demo alone"));
+    }
+    if (command.letter && command.verb != QStringLiteral("papers")) {
+        return misuse(QStringLiteral("--letter is for papers alone"));
     }
     if (!command.person.empty() && command.verb != QStringLiteral("export")) {
         return misuse(QStringLiteral("--person is for export alone"));
@@ -160,6 +172,8 @@ Answer run(const Command& command, const Clock& clock)
         return importFile(command.files[0], command.files[1]);
     case 10:
         return erasePerson(command.files[0], command.files[1], clock);
+    case 11:
+        return printPapers(command.files[0], command.files[1], command.files[2], command.letter, clock);
     default:
         return makeDemo(command.files.empty() ? std::string() : command.files[0], command.fresh, clock);
     }
@@ -186,7 +200,8 @@ int desk(const QStringList& arguments)
     const QCommandLineOption seconds(QStringLiteral("seconds"), {}, QStringLiteral("S"));
     const QCommandLineOption seed(QStringLiteral("seed"), {}, QStringLiteral("N"));
     const QCommandLineOption person(QStringLiteral("person"), {}, QStringLiteral("PERSON"));
-    parser.addOptions({json, help, version, at, fresh, seconds, seed, person});
+    const QCommandLineOption letter(QStringLiteral("letter"));
+    parser.addOptions({json, help, version, at, fresh, letter, seconds, seed, person});
     const bool understood = parser.parse(arguments);
     if (!understood) {
         return say(misuse(parser.errorText()), arguments.contains(QStringLiteral("--json")));
@@ -202,6 +217,7 @@ int desk(const QStringList& arguments)
     Command command;
     command.json = parser.isSet(json);
     command.fresh = parser.isSet(fresh);
+    command.letter = parser.isSet(letter);
     command.person = parser.value(person).toStdString();
     QStringList words = parser.positionalArguments();
     command.verb = words.isEmpty() ? QString() : words.takeFirst();
@@ -232,6 +248,12 @@ int desk(const QStringList& arguments)
 
 int main(int argc, char** argv)
 {
+    // Papers are drawn, and faces need more than the core; nothing else waits for that.
+    if (std::any_of(argv, argv + argc, [](const char* word) { return std::string_view(word) == "papers"; })) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        const QGuiApplication program(argc, argv);
+        return mend::desk::desk(QCoreApplication::arguments());
+    }
     const QCoreApplication program(argc, argv);
     return mend::desk::desk(QCoreApplication::arguments());
 }

@@ -43,4 +43,9 @@ Answer importFile(const std::string& file, const std::string& from);
 /// Takes a person out of a file for ever and lists the backups that still hold them.
 Answer erasePerson(const std::string& file, const std::string& person, const Clock& clock);
 
+/// Receipts, quote, record, care sheet, notice and tag of one piece as PDF files in the folder `to`; also of a
+/// file that is in use.
+Answer printPapers(const std::string& file, const std::string& number, const std::string& to, bool onLetter,
+                   const Clock& clock);
+
 } // namespace mend::desk
