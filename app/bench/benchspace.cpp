@@ -323,6 +323,11 @@ void BenchSpace::step(int cards)
     }
 }
 
+void BenchSpace::askBegin(PieceId piece, const bench::CardAct& act, const QStringList& lines)
+{
+    m_panel->askBegin(piece, act, lines);
+}
+
 void BenchSpace::askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes,
                              std::optional<Instant> told)
 {

@@ -42,6 +42,9 @@ public:
     void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes,
                      std::optional<Instant> told);
 
+    /// Lists what closes meanwhile before something long is begun.
+    void askBegin(PieceId piece, const bench::CardAct& act, const QStringList& lines);
+
     /// Everything that is told here comes out of this.
     Told& told() { return m_told; }
     Pedal& pedal() { return *m_pedal; }

@@ -162,4 +162,17 @@ void Panel::askWhichMix(PieceId piece, const bench::CardAct& act, const std::vec
     });
 }
 
+void Panel::askBegin(PieceId piece, const bench::CardAct& act, const QStringList& lines)
+{
+    open([this, piece, act, lines] {
+        PanelPage page;
+        page.title = titleFor(piece, tr("this closes meanwhile"));
+        page.text = lines;
+        page.choices.push_back({QStringLiteral("begin/anyway"), service::actWords(act), tr("all the same"),
+                                closing([this, piece, act] { Q_EMIT m_told.begunAllTheSame(piece, act); }), false});
+        page.choices.push_back({QStringLiteral("begin/later"), tr("Not now"), {}, closing([] {}), true});
+        return page;
+    });
+}
+
 } // namespace mend::app

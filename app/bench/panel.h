@@ -35,6 +35,10 @@ public:
     void openClosing();
     void openSound();
     void openStanding();
+    /// Everything that was put off on purpose, and a way to have it call at once.
+    void openPutOff();
+    /// Lists what closes meanwhile before hands begin something long.
+    void askBegin(PieceId piece, const bench::CardAct& act, const QStringList& lines);
     void askWhichMix(PieceId piece, const bench::CardAct& act, const std::vector<MixId>& mixes,
                      std::optional<Instant> told);
     void close();

@@ -182,8 +182,8 @@ void Panel::openPeople()
                        .arg(service::clockTime(*m_picture.board.freeUntil, m_picture.now, m_picture.manner))
                  : QString(),
              closing([this, away = !extras.away] { Q_EMIT m_told.awayTold(away); }), false});
-        page.choices.push_back({QStringLiteral("person/closing"), tr("Closing for today"),
-                                tr("before you go"), [this] { openClosing(); }, false});
+        page.choices.push_back({QStringLiteral("person/closing"), tr("Closing for today"), tr("before you go"),
+                                [this] { openClosing(); }, false});
         page.choices.push_back({QStringLiteral("person/hide"),
                                 m_picture.hideOwners ? tr("Show owners' names") : tr("Hide owners' names"),
                                 {},
@@ -260,6 +260,27 @@ void Panel::addStates(PanelPage& page)
     }
 }
 
+void Panel::openPutOff()
+{
+    open([this] {
+        PanelPage page;
+        page.title = tr("Put off on purpose");
+        for (const PutOffNow& each : m_picture.extras.putOff) {
+            page.text << (each.until ? tr("%1: calls again at %2")
+                                           .arg(titleFor(each.piece, each.act),
+                                                service::clockTime(*each.until, m_picture.now, m_picture.manner))
+                                     : titleFor(each.piece, each.act));
+            page.choices.push_back({QStringLiteral("callnow/") + each.key, tr("Call me now"),
+                                    titleFor(each.piece, each.act),
+                                    closing([this, key = each.key] { Q_EMIT m_told.calledBack(key); }), false});
+        }
+        if (page.text.isEmpty()) {
+            page.text << tr("Nothing.");
+        }
+        return page;
+    });
+}
+
 void Panel::openSound()
 {
     open([this] {
@@ -269,6 +290,9 @@ void Panel::openSound()
         const bool paused = sound.state == SoundNow::State::Paused;
         if (sound.state == SoundNow::State::NoDevice) {
             page.text << tr("No sound can be played on this device. Windows are shown as before.");
+        }
+        if (sound.state == SoundNow::State::Off) {
+            page.text << tr("Sound is off in Settings. Alerts are only seen.");
         }
         if (sound.nextAlert) {
             page.text << tr("The next alert is due at %1.")

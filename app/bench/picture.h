@@ -57,6 +57,14 @@ struct Flashing {
     bool operator==(const Flashing&) const = default;
 };
 
+/// An alert that was put off on purpose.
+struct PutOffNow {
+    QString key; ///< the alert's
+    PieceId piece;
+    QString act;
+    std::optional<Instant> until; ///< it calls again then, at the latest
+};
+
 /// A fact just told that can still be taken back by one tap.
 struct UndoOffer {
     PieceId piece; ///< unset: it belongs to no card (a mix, a reading)
@@ -82,7 +90,8 @@ struct Extras {
     bool away = false;
     SoundNow sound;
     std::vector<Flashing> flashing;
-    std::set<PieceId> pending; ///< told, not stored yet
+    std::vector<PutOffNow> putOff; ///< what calls first again comes first
+    std::set<PieceId> pending;     ///< told, not stored yet
     std::vector<UndoOffer> undo;
     std::map<PieceId, QImage> photos;
     std::optional<CountedNow> counting;

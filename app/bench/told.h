@@ -74,6 +74,10 @@ Q_SIGNALS:
     void skipped(mend::PieceId piece, const mend::bench::StageInstance& stage, const QString& reason);
     void sentBack(mend::PieceId piece, const mend::bench::StageInstance& stage, const QString& reason);
     void holdBegun(mend::PieceId piece, const QString& reason);
+    /// What closes meanwhile was seen; it is begun all the same.
+    void begunAllTheSame(mend::PieceId piece, const mend::bench::CardAct& act);
+    /// What was put off under that key is to call now.
+    void calledBack(const QString& key);
     void putOff(mend::PieceId piece, const QString& how);
     void readingEntered(mend::PlaceId place, mend::Temperature temperature, std::optional<mend::Humidity> humidity);
     void mixStarted(const QString& material);

@@ -1,6 +1,7 @@
 #include "app/parts/tapgate.h"
 
 #include <QElapsedTimer>
+#include <QMultiHash>
 
 #include <algorithm>
 #include <memory>
@@ -29,12 +30,17 @@ void TapGate::shows(const void* view, const std::vector<Hit>& before, const std:
         return;
     }
     const qint64 now = m_clock();
+    QMultiHash<QStringView, const Hit*> held;
+    held.reserve(static_cast<qsizetype>(before.size()));
+    for (const Hit& hit : before) {
+        held.insert(hit.key, &hit);
+    }
     for (const Hit& hit : after) {
         if (!hit.isButton()) {
             continue;
         }
-        const bool stood =
-            std::ranges::any_of(before, [&](const Hit& each) { return each.key == hit.key && each.rect == hit.rect; });
+        const auto [first, last] = std::as_const(held).equal_range(hit.key);
+        const bool stood = std::any_of(first, last, [&](const Hit* each) { return each->rect == hit.rect; });
         if (!stood) {
             m_changed[{view, hit.key}] = now;
         }

@@ -55,8 +55,13 @@ void BenchLink::connectActs()
     Told& told = m_window.bench().told();
     service::BenchService& bench = m_services.bench;
     connect(&told, &Told::acted, this, [this](PieceId piece, const CardAct& tapped, std::optional<Instant> at) {
-        if (!needsMix(piece, tapped, at)) {
+        if (!closesMeanwhile(piece, tapped, at) && !needsMix(piece, tapped, at)) {
             act(piece, tapped, at, {});
+        }
+    });
+    connect(&told, &Told::begunAllTheSame, this, [this](PieceId piece, const CardAct& tapped) {
+        if (!needsMix(piece, tapped, {})) {
+            act(piece, tapped, {}, {});
         }
     });
     connect(&told, &Told::actedWithMix, this,
@@ -106,6 +111,8 @@ void BenchLink::connectRarerActs()
         alerts.pauseSound(paused ? Span(std::chrono::minutes(10)) : Span{0}, now());
     });
     connect(&told, &Told::ownersHidden, this, [this](bool hidden) { m_window.bench().hideOwners(hidden); });
+    connect(&told, &Told::calledBack, this,
+            [this, &alerts](const QString& key) { alerts.answer(utf8(key), bench::Answered::StartAt, now()); });
     connect(&told, &Told::putOff, this, [&alerts](PieceId, const QString& how) {
         // "key|how|instant in milliseconds", as putOffsOf made it.
         const QStringList parts = how.split(QLatin1Char('|'));
@@ -123,6 +130,23 @@ const rules::Stage* BenchLink::stageOf(PieceId piece, const std::string& key) co
     const bench::PieceState* state = m_services.bench.bench().piece(piece);
     const rules::Procedure* procedure = state ? bench::procedureOf(*state, m_services.bench.book()) : nullptr;
     return procedure ? procedure->find(key) : nullptr;
+}
+
+/// Before hands begin something that takes them past the latest start of something costly, that is listed, once.
+bool BenchLink::closesMeanwhile(PieceId piece, const CardAct& tapped, std::optional<Instant> at)
+{
+    const rules::Stage* stage = stageOf(piece, tapped.stage.stage);
+    if (tapped.kind != ActKind::Begin || at || !stage) {
+        return false;
+    }
+    const Span length = bench::handsOn(*stage, *m_services.bench.bench().piece(piece), m_services.bench.book());
+    const QStringList lines =
+        closingLines(bench::closingWithin(m_services.alerts.alerts(), now(), length), piece, tapped.stage);
+    if (lines.isEmpty()) {
+        return false;
+    }
+    m_window.bench().askBegin(piece, tapped, lines);
+    return true;
 }
 
 /// Asks which mix was used where there is not exactly one; a stage that mixes for itself never asks.

@@ -41,10 +41,14 @@ private:
     void connectActs();
     void connectRarerActs();
     void act(PieceId piece, const bench::CardAct& act, std::optional<Instant> told, MixId mix);
+    bool closesMeanwhile(PieceId piece, const bench::CardAct& act, std::optional<Instant> at);
     bool needsMix(PieceId piece, const bench::CardAct& act, std::optional<Instant> at);
     MixId mixOnTheWay(const rules::Stage& stage, const bench::CardAct& act, PieceId piece, Instant when);
     void handsOn(PieceId piece);
     void undo(EventId event);
+    /// One line for each window that closes, but for the one that is about to be begun.
+    QStringList closingLines(const std::vector<bench::Alert>& closing, PieceId piece,
+                             const bench::StageInstance& own) const;
     Instant now() const { return m_services.clock.now().utc; }
     const rules::Stage* stageOf(PieceId piece, const std::string& key) const;
 

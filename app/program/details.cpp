@@ -66,6 +66,30 @@ std::vector<StageDone> BenchLink::stagesDoneOf(PieceId piece) const
     return stages;
 }
 
+QStringList BenchLink::closingLines(const std::vector<bench::Alert>& closing, PieceId piece,
+                                    const bench::StageInstance& own) const
+{
+    QStringList lines;
+    const auto add = [&](PieceId of, const bench::StageInstance& stage, Instant latestStart) {
+        const bench::PieceState* state = m_services.bench.bench().piece(of);
+        const rules::Stage* rule = stageOf(of, stage.stage);
+        if (state && rule && !(of == piece && stage == own)) {
+            lines << tr("%1: %2, start by %3")
+                         .arg(service::isolated(text(state->piece.benchName)), text(rule->act),
+                              service::clockTime(latestStart, now(), m_manner));
+        }
+    };
+    for (const bench::Alert& alert : closing) {
+        if (alert.chain.empty()) {
+            add(alert.piece, alert.stage, *alert.latestStart);
+        }
+        for (std::size_t i = 0; i < alert.chain.size(); ++i) {
+            add(alert.chainPieces[i], alert.chain[i], *alert.latestStart);
+        }
+    }
+    return lines;
+}
+
 std::vector<PutOff> BenchLink::putOffsOf(PieceId piece) const
 {
     std::vector<PutOff> ways;

@@ -87,12 +87,25 @@ std::vector<Flashing> flashing(const service::AlertService& alerts)
 {
     std::vector<Flashing> blocks;
     for (const bench::VisibleAlert& visible : alerts.decision().visible) {
-        const bench::Alert* alert = alerts.alert(visible.key);
-        if (alert && bench::milliHertz(visible.look) > 0) {
+        const bool flashes = bench::milliHertz(visible.look) > 0; // one of all: the others need no looking up
+        const bench::Alert* alert = flashes ? alerts.alert(visible.key) : nullptr;
+        if (alert) {
             blocks.push_back({alert->piece, visible.urgency});
         }
     }
     return blocks;
+}
+
+std::vector<PutOffNow> putOffNow(const service::AlertService& alerts)
+{
+    std::vector<PutOffNow> shown;
+    for (const bench::ShelvedAlert& shelved : alerts.decision().shelved) {
+        if (const bench::Alert* alert = alerts.alert(shelved.key)) {
+            shown.push_back({text(alert->key), alert->piece, text(alert->act), shelved.until});
+        }
+    }
+    std::ranges::stable_sort(shown, {}, [](const PutOffNow& each) { return each.until.value_or(Instant::max()); });
+    return shown;
 }
 
 std::vector<UndoOffer> undoOffers(const service::BenchService& bench, const service::Manner& manner, Instant now)
@@ -140,6 +153,7 @@ Extras extrasOf(const service::BenchService& service, const service::AlertServic
     extras.away = bench.awaySince.has_value();
     extras.sound = soundNow(alerts, soundWorks, now);
     extras.flashing = flashing(alerts);
+    extras.putOff = putOffNow(alerts);
     extras.pending = service.notStoredYet();
     extras.undo = undoOffers(service, manner, now);
     if (alerts.counting()) {

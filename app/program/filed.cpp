@@ -102,6 +102,7 @@ void Filed::showSettings()
     m_sound.works = m_parts.player.deviceState() == sound::DeviceState::Ready;
     m_sound.device = m_settings.value(QStringLiteral("sound/device")).toString();
     m_sound.level = m_settings.value(QStringLiteral("sound/level"), 70).toInt();
+    m_sound.off = m_settings.value(QStringLiteral("sound/off")).toBool();
     shown.sound = m_sound;
     if (const int key = m_settings.value(QStringLiteral("pedal/key")).toInt()) {
         shown.pedalKey = QKeySequence(key).toString(QKeySequence::NativeText);
@@ -314,6 +315,11 @@ void Filed::connectSound()
     connect(&space, &SettingsSpace::soundLevelChosen, this, [this](int percent) {
         m_settings.setValue(QStringLiteral("sound/level"), percent);
         Q_EMIT levelChosen(percent);
+        showSettings();
+    });
+    connect(&space, &SettingsSpace::soundOffChosen, this, [this](bool off) {
+        m_settings.setValue(QStringLiteral("sound/off"), off);
+        Q_EMIT soundOffChosen(off);
         showSettings();
     });
     connect(&space, &SettingsSpace::soundTestWanted, this, [this] {

@@ -32,6 +32,7 @@ public:
 
 Q_SIGNALS:
     void levelChosen(int percent);
+    void soundOffChosen(bool off);
     /// The bench is to go on from that backup.
     void goingBackWanted(const std::filesystem::path& backup);
 

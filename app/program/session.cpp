@@ -252,6 +252,11 @@ private:
         const auto setLevel = [this](int percent) { m_alarm.setLevel({-6.0 - (100 - percent) / 5.0}); };
         setLevel(m_settings.value(QStringLiteral("sound/level"), 70).toInt());
         QObject::connect(&m_filed, &Filed::levelChosen, &m_alarm, setLevel);
+        m_alerts.setSoundOff(m_settings.value(QStringLiteral("sound/off")).toBool());
+        QObject::connect(&m_filed, &Filed::soundOffChosen, &m_heart, [this](bool off) {
+            m_alerts.setSoundOff(off);
+            m_heart.lookNow();
+        });
         m_player.useDevice(m_settings.value(QStringLiteral("sound/device")).toString());
         if (const int key = m_settings.value(QStringLiteral("pedal/key")).toInt(); key && m_keeping.isWritable()) {
             m_window.bench().pedal().setKey(key);

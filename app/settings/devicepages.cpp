@@ -22,6 +22,9 @@ Sheet SettingsSpace::soundSheet()
     const SoundSettings& sound = m_now.sound;
     Sheet sheet;
     sheet.title = tr("Sound");
+    if (sound.off) {
+        sheet.say(tr("Sound is off. A line stands across the window as long as it is."), Sheet::Tone::Grave);
+    }
     if (!sound.works) {
         sheet.say(tr("No device takes the sound now. Every alert is still seen."), Sheet::Tone::Grave);
     }
@@ -58,6 +61,21 @@ Sheet SettingsSpace::soundSheet()
                          true}};
         sheet.add(test);
     }
+    Sheet::Choices switches;
+    switches.label = tr("Whether alerts sound");
+    for (const bool off : {false, true}) {
+        switches.choices.push_back({QStringLiteral("sound/off/%1").arg(int(off)),
+                                    off ? tr("Off: alerts are only seen") : tr("On"),
+                                    {},
+                                    [this, off] {
+                                        m_now.sound.off = off;
+                                        refresh();
+                                        Q_EMIT soundOffChosen(off);
+                                    },
+                                    false,
+                                    off == sound.off});
+    }
+    sheet.add(switches);
     Sheet::Choices levels;
     levels.label = tr("How loud");
     for (const int percent : {40, 55, 70, 85, 100}) {

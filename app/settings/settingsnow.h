@@ -29,6 +29,7 @@ struct SoundSettings {
     QStringList devices; ///< as the sound process names them
     QString device;      ///< empty: the usual one
     int level = 70;      ///< per cent of the ceiling
+    bool off = false;    ///< by choice: alerts are only seen
     bool works = true;   ///< a device takes the sound
     enum class Heard { NeverAsked, Yes, No } heard = Heard::NeverAsked;
     bool operator==(const SoundSettings&) const = default;

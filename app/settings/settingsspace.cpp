@@ -137,7 +137,8 @@ QString SettingsSpace::valueOf(SettingsPage page) const
     case SettingsPage::Places:
         return tr("%1 places").arg(m_now.places.size());
     case SettingsPage::Sound:
-        return !m_now.sound.works                                      ? tr("no device takes it")
+        return m_now.sound.off                                         ? tr("off")
+               : !m_now.sound.works                                    ? tr("no device takes it")
                : m_now.sound.heard == SoundSettings::Heard::Yes        ? tr("was heard")
                : m_now.sound.heard == SoundSettings::Heard::NeverAsked ? tr("not tried yet")
                                                                        : tr("was not heard");

@@ -34,6 +34,7 @@ Q_SIGNALS:
     void lookWished(const mend::app::LookWishes& look);
     void soundDeviceChosen(const QString& device);
     void soundLevelChosen(int percent);
+    void soundOffChosen(bool off);
     void soundTestWanted();
     void soundHeard(bool heard);
     void pedalKeyChosen(int key); ///< a Qt::Key; 0: none

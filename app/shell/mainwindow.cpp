@@ -24,6 +24,12 @@ const QString& standingKey()
     return key;
 }
 
+const QString& putOffKey()
+{
+    static const QString key = QStringLiteral("putoff");
+    return key;
+}
+
 bool isTyping(const QObject* focus)
 {
     return qobject_cast<const QLineEdit*>(focus) || qobject_cast<const QPlainTextEdit*>(focus);
@@ -156,10 +162,29 @@ void MainWindow::setBoard(const bench::Board& board, const Extras& extras)
     arrange();
 }
 
+/// How many wait on purpose, and which of them calls first again.
+QString MainWindow::putOffWords(const Picture& picture)
+{
+    const PutOffNow& first = picture.extras.putOff.front();
+    const auto name = picture.names.pieces.find(first.piece);
+    const QString act =
+        name == picture.names.pieces.end() ? first.act : tr("%1, %2").arg(service::isolated(name->second), first.act);
+    const QString count = tr("%1 put off").arg(picture.extras.putOff.size());
+    return first.until
+               ? tr("%1: %2 until %3").arg(count, act, service::clockTime(*first.until, picture.now, picture.manner))
+               : tr("%1: %2").arg(count, act);
+}
+
 void MainWindow::gatherBanners()
 {
     m_banners = m_told;
     const Picture& picture = m_bench->picture();
+    if (picture.extras.sound.state == SoundNow::State::Off) {
+        m_banners.push_back({QStringLiteral("soundoff"), tr("Sound is off in Settings: alerts are only seen."), {}});
+    }
+    if (!picture.extras.putOff.empty()) {
+        m_banners.push_back({putOffKey(), putOffWords(picture), tr("See all")});
+    }
     QStringList grave;
     for (const auto& finding : picture.board.standing) {
         if (finding.hazard && finding.verdict != rules::Verdict::Remind) {
@@ -179,6 +204,11 @@ void MainWindow::banner(const QString& key)
     if (key == standingKey()) {
         showSpace(benchKey());
         m_bench->panel().openStanding();
+        return;
+    }
+    if (key == putOffKey()) {
+        showSpace(benchKey());
+        m_bench->panel().openPutOff();
         return;
     }
     Q_EMIT bannerActed(key);

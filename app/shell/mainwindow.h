@@ -82,6 +82,7 @@ private:
     void compose();
     void composeUrgent();
     void gatherBanners();
+    static QString putOffWords(const Picture& picture);
     int bannersAcross(int wide) const;
     void focusMovedTo(QWidget* widget);
     void banner(const QString& key);

@@ -59,6 +59,20 @@ const rules::Material* oldMendNamed(const std::string& key, const rules::RuleBoo
     return unknown == book.materials.end() ? nullptr : &*unknown;
 }
 
+std::vector<std::string> powdersIn(const rules::Procedure& procedure, const rules::RuleBook& book)
+{
+    std::vector<std::string> powders;
+    for (const rules::Stage& stage : procedure.stages) {
+        for (const std::string& key : stage.uses) {
+            const rules::Material* material = book.material(key);
+            if (material && material->family == "metalPowder" && !holdsName(powders, key)) {
+                powders.push_back(key);
+            }
+        }
+    }
+    return powders;
+}
+
 std::vector<cure::Stay> staysOf(const PieceState& piece, const BenchFold& bench)
 {
     std::vector<cure::Stay> stays;
@@ -111,6 +125,19 @@ BenchPicture::BenchPicture(const BenchFold& bench, const std::vector<Window>& wi
     for (const auto& [id, piece] : bench.pieces) {
         addPiece(piece);
         addPresences(piece);
+    }
+    index();
+}
+
+void BenchPicture::index()
+{
+    m_sides.resize(2 * m_rows.size());
+    m_closings.resize(m_rows.size());
+    for (const Presence& presence : m_presences) {
+        m_presencesOf[presence.state.piece].push_back(&presence);
+    }
+    for (const Contents& contents : m_pieces) {
+        m_piecesAt[contents.place].push_back(&contents);
     }
 }
 
@@ -186,9 +213,58 @@ const StageFacts& BenchPicture::factsOf(const rules::Stage& stage) const
     return asked->second;
 }
 
-const RowNames& BenchPicture::namesInPieces(const rules::Hazard& row) const
+bool BenchPicture::isInForce(PieceId piece, std::string_view name) const
 {
-    return m_rows[static_cast<std::size_t>(&row - m_book.hazards.data())];
+    const auto own = m_presencesOf.find(piece);
+    return own != m_presencesOf.end() &&
+           std::ranges::any_of(own->second, [&](const Presence* each) { return each->state.state == name; });
+}
+
+bool BenchPicture::isInForce(PieceId piece, const std::vector<std::string>& names) const
+{
+    return std::ranges::any_of(names, [&](const std::string& name) { return isInForce(piece, name); });
+}
+
+const std::vector<const Contents*>& BenchPicture::piecesAt(PlaceId place) const
+{
+    static const std::vector<const Contents*> none;
+    const auto found = m_piecesAt.find(place);
+    return found == m_piecesAt.end() ? none : found->second;
+}
+
+std::size_t BenchPicture::at(const rules::Hazard& row) const
+{
+    return static_cast<std::size_t>(&row - m_book.hazards.data());
+}
+
+const RowNames& BenchPicture::namesInPieces(const rules::Hazard& row) const { return m_rows[at(row)]; }
+
+const RowSide& BenchPicture::side(const rules::Hazard& row, bool other) const
+{
+    std::optional<RowSide>& kept = m_sides[2 * at(row) + (other ? 1 : 0)];
+    if (!kept) {
+        const RowNames& names = m_rows[at(row)];
+        kept = other ? sideOf(row.other, names.other, *this) : sideOf(row.one, names.one, *this);
+    }
+    return *kept;
+}
+
+const std::vector<Closing>& BenchPicture::closings(const rules::Hazard& row) const
+{
+    std::optional<std::vector<Closing>>& kept = m_closings[at(row)];
+    if (!kept) {
+        kept = runningClosings(row, *this);
+    }
+    return *kept;
+}
+
+const std::vector<std::string>& BenchPicture::powdersOf(const Contents& contents) const
+{
+    const auto [kept, isNew] = m_powders.try_emplace(contents.procedure);
+    if (isNew && contents.procedure) {
+        kept->second = powdersIn(*contents.procedure, m_book);
+    }
+    return kept->second;
 }
 
 record::PlaceKind BenchPicture::kindOf(PlaceId place) const
@@ -198,6 +274,15 @@ record::PlaceKind BenchPicture::kindOf(PlaceId place) const
 }
 
 std::optional<cure::Air> BenchPicture::airOf(PlaceId place) const
+{
+    const auto [kept, isNew] = m_air.try_emplace(place);
+    if (isNew) {
+        kept->second = reckonAir(place);
+    }
+    return kept->second;
+}
+
+std::optional<cure::Air> BenchPicture::reckonAir(PlaceId place) const
 {
     const auto air = m_bench.air.find(place);
     if (air == m_bench.air.end()) {

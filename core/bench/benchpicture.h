@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/bench/hazardside.h"
 #include "core/bench/window.h"
 
 #include <map>
@@ -54,6 +55,8 @@ struct Presence {
 class BenchPicture {
 public:
     BenchPicture(const BenchFold& bench, const std::vector<Window>& windows, const rules::RuleBook& book, Instant now);
+    BenchPicture(const BenchPicture&) = delete; // what is kept points into it
+    BenchPicture& operator=(const BenchPicture&) = delete;
 
     const BenchFold& bench() const { return m_bench; }
     const std::vector<Window>& windows() const { return m_windows; }
@@ -63,6 +66,16 @@ public:
     const Contents* contents(PieceId piece) const;
     const std::vector<Contents>& pieces() const { return m_pieces; }
     const std::vector<Presence>& presences() const { return m_presences; }
+    /// Whether a piece brings one of the names to the bench just now.
+    bool isInForce(PieceId piece, const std::vector<std::string>& names) const;
+    bool isInForce(PieceId piece, std::string_view name) const;
+    const std::vector<const Contents*>& piecesAt(PlaceId place) const;
+    /// What a side (`other` or `one`) of a row of this picture's book finds here.
+    const RowSide& side(const rules::Hazard& row, bool other) const;
+    /// The running closings that a row of this picture's book means.
+    const std::vector<Closing>& closings(const rules::Hazard& row) const;
+    /// The powders that a piece's procedure lays.
+    const std::vector<std::string>& powdersOf(const Contents& contents) const;
     const rules::Stage* stage(PieceId piece, std::string_view key) const;
     const StageFacts& factsOf(const rules::Stage& stage) const;
     /// Of a row of this picture's book.
@@ -85,6 +98,9 @@ public:
 private:
     void addPiece(const PieceState& piece);
     void addPresences(const PieceState& piece);
+    void index();
+    std::size_t at(const rules::Hazard& row) const;
+    std::optional<cure::Air> reckonAir(PlaceId place) const;
     bool reckonUncured(const Contents& contents, const MaterialIn& in) const;
 
     const BenchFold& m_bench;
@@ -94,9 +110,15 @@ private:
     std::vector<Contents> m_pieces; ///< by piece id
     std::vector<Presence> m_presences;
     std::vector<RowNames> m_rows; ///< by row of the book
+    std::map<PieceId, std::vector<const Presence*>> m_presencesOf;
+    std::map<PlaceId, std::vector<const Contents*>> m_piecesAt;
     // Worked out when first asked for, then kept for this instant.
     mutable std::map<const MaterialIn*, bool> m_uncured;
     mutable std::unordered_map<const rules::Stage*, StageFacts> m_facts;
+    mutable std::vector<std::optional<RowSide>> m_sides; ///< two a row
+    mutable std::vector<std::optional<std::vector<Closing>>> m_closings;
+    mutable std::map<PlaceId, std::optional<cure::Air>> m_air;
+    mutable std::map<const rules::Procedure*, std::vector<std::string>> m_powders;
 };
 
 /// What "uncured:" in front of a name says.

@@ -7,6 +7,7 @@
 #include "core/bench/hazardheat.h"
 
 #include <algorithm>
+#include <map>
 #include <tuple>
 
 namespace mend::bench {
@@ -202,18 +203,20 @@ PlaceId placeForNext(const rules::Stage& stage, const PieceState& piece, const B
 /// Makes the cards of the bench.
 class Cards {
 public:
-    Cards(const BenchFold& bench, const Board& board, const rules::RuleBook& book, Instant now)
-        : m_bench(bench), m_windows(board.windows), m_reaches(board.reaches), m_book(book), m_now(now),
-          m_picture(bench, board.windows, book, now)
+    Cards(const Board& board, const BenchPicture& picture)
+        : m_bench(picture.bench()), m_reaches(board.reaches), m_book(picture.book()), m_now(picture.now()),
+          m_picture(picture)
     {
+        for (const Window& window : picture.windows()) {
+            m_windows[window.piece].push_back(window);
+        }
     }
 
     Card cardOf(const PieceState& piece) const
     {
         Card card = named(piece);
-        std::vector<Window> own;
-        std::ranges::copy_if(m_windows, std::back_inserter(own),
-                             [&](const Window& window) { return window.piece == piece.piece.id; });
+        const auto held = m_windows.find(piece.piece.id);
+        std::vector<Window> own = held == m_windows.end() ? std::vector<Window>{} : held->second;
         sortByUrgency(own, m_now);
         if (own.empty()) {
             finished(card, piece);
@@ -328,11 +331,11 @@ private:
     }
 
     const BenchFold& m_bench;
-    const std::vector<Window>& m_windows;
+    std::map<PieceId, std::vector<Window>> m_windows;
     const std::vector<Reach>& m_reaches;
     const rules::RuleBook& m_book;
     Instant m_now;
-    BenchPicture m_picture; ///< looked up once for the hazards of every card
+    const BenchPicture& m_picture;
 };
 
 auto orderOf(const Card& card)
@@ -394,11 +397,12 @@ Board boardOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)
     Board board;
     board.at = now;
     board.windows = windowsOf(bench, book, now);
-    board.states = statesInForce(bench, book, now);
+    const BenchPicture picture(bench, board.windows, book, now); // looked up once for every card
+    board.states = statesInForce(picture);
     for (const std::string& material : mixesWanted(bench, book)) {
         board.reaches.push_back(reachOf(material, bench, board.windows, book, now));
     }
-    const Cards cards(bench, board, book, now);
+    const Cards cards(board, picture);
     for (const auto& [id, piece] : bench.pieces) {
         if (piece.receivedAt && piece.agreed) {
             board.cards.push_back(cards.cardOf(piece));
@@ -406,7 +410,7 @@ Board boardOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)
     }
     std::ranges::sort(board.cards, {}, orderOf);
     board.mixes = mixCards(bench, book, now);
-    board.standing = standingHazards(bench, board.windows, book, now);
+    board.standing = standingHazards(picture);
     board.freeUntil = freeUntil(board.windows, now);
     return board;
 }

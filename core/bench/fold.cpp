@@ -7,6 +7,23 @@ namespace mend::bench {
 
 namespace {
 
+/// The word is the alert's key, a bar, and how it was answered.
+void keepAnswer(std::vector<AlertAnswer>& answers, const Event& event)
+{
+    const auto bar = event.word.rfind('|');
+    if (bar == std::string::npos) {
+        return;
+    }
+    AlertAnswer answer{event.word.substr(0, bar), event.word.substr(bar + 1), event.happened, event.until,
+                       event.person};
+    const auto held = std::ranges::find(answers, answer.key, &AlertAnswer::key);
+    if (held == answers.end()) {
+        answers.push_back(std::move(answer));
+    } else {
+        *held = std::move(answer);
+    }
+}
+
 /// A room that nobody read, for what a gap may have cost a wait (common practice, no source).
 const Temperature unreadRoom = Temperature::fromCelsius(18);
 
@@ -322,7 +339,7 @@ private:
             endState(event.word, event.piece);
             break;
         case What::AlertAnswered:
-            answerAlert(event);
+            keepAnswer(m_bench.answers, event);
             break;
         case What::PersonCame:
             m_bench.atBench = event.person;
@@ -335,23 +352,6 @@ private:
             break;
         default:
             break;
-        }
-    }
-
-    /// The word is the alert's key, a bar, and how it was answered.
-    void answerAlert(const Event& event)
-    {
-        const auto bar = event.word.rfind('|');
-        if (bar == std::string::npos) {
-            return;
-        }
-        AlertAnswer answer{event.word.substr(0, bar), event.word.substr(bar + 1), event.happened, event.until,
-                           event.person};
-        const auto held = std::ranges::find(m_bench.answers, answer.key, &AlertAnswer::key);
-        if (held == m_bench.answers.end()) {
-            m_bench.answers.push_back(std::move(answer));
-        } else {
-            *held = std::move(answer);
         }
     }
 
@@ -473,6 +473,24 @@ const PieceState* BenchFold::piece(PieceId id) const
 {
     const auto found = pieces.find(id);
     return found == pieces.end() ? nullptr : &found->second;
+}
+
+bool addAnswers(BenchFold& bench, std::span<const Event> events)
+{
+    Instant newest = Instant::min();
+    for (const AlertAnswer& answer : bench.answers) {
+        newest = std::max(newest, answer.at);
+    }
+    for (const Event& event : events) {
+        if (event.what != What::AlertAnswered || event.happened < newest) {
+            return false;
+        }
+        newest = event.happened;
+    }
+    for (const Event& event : events) {
+        keepAnswer(bench.answers, event);
+    }
+    return true;
 }
 
 BenchFold fold(const Roster& roster, std::span<const Event> events, const rules::RuleBook& book)

@@ -33,9 +33,7 @@ std::string nameOf(const rules::Hazard& hazard, const Contents& contents, const 
         for (const std::string& name : *side) {
             const bool held = std::ranges::any_of(
                 contents.materials, [&](const MaterialIn& in) { return picture.matches(name, contents, in); });
-            const bool inForce = std::ranges::any_of(picture.presences(), [&](const Presence& presence) {
-                return presence.state.piece == contents.piece->piece.id && presence.state.state == name;
-            });
+            const bool inForce = picture.isInForce(contents.piece->piece.id, name);
             if (held || inForce) {
                 return name;
             }
@@ -129,11 +127,11 @@ void findStandingInAir(const rules::Hazard& hazard, const BenchPicture& picture,
             continue;
         }
         HazardFinding finding = inAir(hazard, PieceId{}, place, {});
-        for (const Contents& contents : picture.pieces()) {
-            const std::string held = contents.place == place ? nameOf(hazard, contents, picture) : std::string();
+        for (const Contents* contents : picture.piecesAt(place)) {
+            const std::string held = nameOf(hazard, *contents, picture);
             if (!held.empty()) {
                 finding.state = held;
-                addPiece(finding.pieces, contents.piece->piece.id);
+                addPiece(finding.pieces, contents->piece->piece.id);
             }
         }
         if (!finding.pieces.empty()) {

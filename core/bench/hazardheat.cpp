@@ -105,11 +105,9 @@ std::optional<Temperature> temperatureAt(const StartAsked& asked, const BenchPic
 
 std::vector<const Contents*> insideOf(PlaceId place, const Contents* putIn, const BenchPicture& picture)
 {
-    std::vector<const Contents*> inside;
-    for (const Contents& contents : picture.pieces()) {
-        if (contents.place == place || &contents == putIn) {
-            inside.push_back(&contents);
-        }
+    std::vector<const Contents*> inside = picture.piecesAt(place);
+    if (putIn && putIn->place != place) {
+        inside.insert(std::ranges::lower_bound(inside, putIn), putIn);
     }
     return inside;
 }

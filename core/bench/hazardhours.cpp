@@ -8,16 +8,6 @@ namespace mend::bench {
 
 namespace {
 
-/// A window by its close, whether it runs already or a start would open it.
-struct Closing {
-    PieceId piece;
-    StageInstance stage;
-    Instant opens;
-    Instant closes;
-    Span handsOn{0};
-    bool soft = false;
-};
-
 /// A stage that waits to be done after one that is about to start, and when it would close.
 class Forecast {
 public:
@@ -28,12 +18,13 @@ public:
 
     Span handsOnStart() const { return m_hands; }
 
-    /// Every stage with a close that hangs on the start alone.
-    std::vector<Closing> dependents() const
+    /// Every stage with a close that hangs on the start alone, of those that are meant.
+    template <class Meant> std::vector<Closing> dependents(Meant isMeant) const
     {
         std::vector<Closing> closings;
         for (const rules::Stage& stage : m_asked.contents->procedure->stages) {
-            if (const auto closing = closingOf(stage)) {
+            const auto closing = isMeant(stage) ? closingOf(stage) : std::nullopt;
+            if (closing) {
                 closings.push_back(*closing);
             }
         }
@@ -154,23 +145,6 @@ void addCounted(const Contents& contents, const rules::Hazard& hazard, const Ben
     }
 }
 
-std::vector<Closing> runningClosings(const rules::Hazard& hazard, const BenchPicture& picture)
-{
-    std::vector<Closing> closings;
-    for (const Window& window : picture.windows()) {
-        const rules::Stage* stage = picture.stage(window.piece, window.stage.stage);
-        if (stage && !stage->counted && isNamed(*stage, hazard, picture) && window.closes &&
-            *window.closes > picture.now()) {
-            closings.push_back(
-                {window.piece, window.stage, picture.now(), *window.closes, window.handsOn, window.soft});
-        }
-    }
-    for (const Contents& contents : picture.pieces()) {
-        addCounted(contents, hazard, picture, closings);
-    }
-    return closings;
-}
-
 /// The closings that a start brings: of the stage itself and of what hangs on it.
 std::vector<Closing> closingsOfStart(const StartAsked& asked, const rules::Hazard& hazard, const BenchPicture& picture)
 {
@@ -190,12 +164,9 @@ std::vector<Closing> closingsOfStart(const StartAsked& asked, const rules::Hazar
             closings.push_back({asked.start.piece, asked.start.stage, picture.now(), *closes, Span{0}, false});
         }
     }
-    for (const Closing& closing : forecast.dependents()) {
-        const rules::Stage* stage = asked.contents->procedure->find(closing.stage.stage);
-        if (isNamed(*stage, hazard, picture) && !stage->counted) {
-            closings.push_back(closing);
-        }
-    }
+    const std::vector<Closing> opened = forecast.dependents(
+        [&](const rules::Stage& stage) { return !stage.counted && isNamed(stage, hazard, picture); });
+    closings.insert(closings.end(), opened.begin(), opened.end());
     return closings;
 }
 
@@ -239,6 +210,23 @@ HazardFinding afterHours(const rules::Hazard& hazard, const BenchDay& day, rules
 
 } // namespace
 
+std::vector<Closing> runningClosings(const rules::Hazard& row, const BenchPicture& picture)
+{
+    std::vector<Closing> closings;
+    for (const Window& window : picture.windows()) {
+        const rules::Stage* stage = picture.stage(window.piece, window.stage.stage);
+        if (stage && !stage->counted && isNamed(*stage, row, picture) && window.closes &&
+            *window.closes > picture.now()) {
+            closings.push_back(
+                {window.piece, window.stage, picture.now(), *window.closes, window.handsOn, window.soft});
+        }
+    }
+    for (const Contents& contents : picture.pieces()) {
+        addCounted(contents, row, picture, closings);
+    }
+    return closings;
+}
+
 BenchDay benchDayOf(const Roster& roster, Instant now)
 {
     BenchDay day;
@@ -268,7 +256,7 @@ void findOnOneHand(const StartAsked& asked, const rules::Hazard& hazard, const B
     if (mine.empty()) {
         return;
     }
-    for (const Closing& running : runningClosings(hazard, picture)) {
+    for (const Closing& running : picture.closings(hazard)) {
         for (const Closing& closing : mine) {
             addIfClose(closing, running, hazard, found);
         }
@@ -280,7 +268,7 @@ void findStandingOnOneHand(const rules::Hazard& hazard, const BenchPicture& pict
     if (!hazard.span) {
         return;
     }
-    const std::vector<Closing> running = runningClosings(hazard, picture);
+    const std::vector<Closing>& running = picture.closings(hazard);
     for (std::size_t i = 0; i < running.size(); ++i) {
         for (std::size_t j = i + 1; j < running.size(); ++j) {
             addIfClose(running[i], running[j], hazard, found);
@@ -297,7 +285,7 @@ void findAfterHours(const StartAsked& asked, const rules::Hazard& hazard, const 
     }
     const Forecast forecast(asked, picture);
     std::optional<rules::Verdict> worst;
-    for (const Closing& closing : forecast.dependents()) {
+    for (const Closing& closing : forecast.dependents([](const rules::Stage&) { return true; })) {
         if (!closesUnattended(closing, day)) {
             continue;
         }

@@ -6,34 +6,6 @@ namespace mend::bench {
 
 namespace {
 
-/// The powders that a piece's procedure lays.
-std::vector<std::string> powdersOf(const Contents* contents, const rules::RuleBook& book)
-{
-    std::vector<std::string> powders;
-    if (!contents || !contents->procedure) {
-        return powders;
-    }
-    for (const rules::Stage& stage : contents->procedure->stages) {
-        for (const std::string& key : stage.uses) {
-            const rules::Material* material = book.material(key);
-            if (material && material->family == "metalPowder" && !holdsName(powders, key)) {
-                powders.push_back(key);
-            }
-        }
-    }
-    return powders;
-}
-
-/// How long what a stage leaves lasts by itself: its own figure, else the state's.
-Span lastsOf(const rules::Leaves& left, const rules::RuleBook& book)
-{
-    if (left.lasts) {
-        return left.lasts->value;
-    }
-    const rules::BenchState* state = book.state(left.state);
-    return state && state->lasts ? state->lasts->value : Span{0};
-}
-
 /// Gathers what one start, or one state in force, meets of one row.
 class Meets {
 public:
@@ -42,57 +14,60 @@ public:
     {
     }
 
-    /// Everything in force that one side of the row names. `itself`: a state that does not meet itself.
-    void against(const std::vector<std::string>& names, rules::Verdict verdict, const Presence* itself = nullptr)
+    /// Everything that one side of the row names. `itself`: a state that does not meet itself.
+    void against(bool other, rules::Verdict verdict, const Presence* itself = nullptr)
     {
-        for (const Presence& presence : m_picture.presences()) {
-            const bool own = presence.state.piece == m_asked.start.piece && presence.stage == m_asked.start.stage &&
-                             !presence.stage.stage.empty();
-            const bool answered = m_answered && presence.state.since <= *m_answered;
-            if (&presence == itself || own || answered || !holdsName(names, presence.state.state)) {
-                continue;
+        const RowSide& side = m_picture.side(m_hazard, other);
+        const auto planned = side.plannedBut(m_asked.start.piece, m_asked.start.stage);
+        for (const Presence* presence : side.inForce) {
+            if (presence != itself && !isOwn(*presence) && !(m_answered && presence->state.since <= *m_answered)) {
+                meet(presence->state.state, presence->state.piece, endOf(*presence, planned), verdict);
             }
-            if (isExcepted() && presence.state.piece == m_asked.start.piece) {
-                continue;
-            }
-            meet(presence.state.state, presence.state.piece, endOf(presence, names), verdict);
         }
         if (!m_answered) {
-            const RowNames& inPieces = m_picture.namesInPieces(m_hazard);
-            againstPieces(&names == &m_hazard.one ? inPieces.one : inPieces.other, verdict);
+            againstPieces(side, other, verdict);
         }
     }
 
 private:
     bool isExcepted() const { return holdsName(m_hazard.exceptStages, m_asked.start.stage.stage); }
 
-    void againstPieces(const std::vector<std::string>& names, rules::Verdict verdict)
+    /// What the start itself brings; all of its piece where its act is meant to meet the row.
+    bool isOwn(const Presence& presence) const
     {
-        if (names.empty()) {
-            return;
-        }
-        for (const Contents& contents : m_picture.pieces()) {
-            const PieceId piece = contents.piece->piece.id;
-            if (!verdictFor(piece, verdict)) {
-                continue;
+        return presence.state.piece == m_asked.start.piece &&
+               ((presence.stage == m_asked.start.stage && !presence.stage.stage.empty()) || isExcepted());
+    }
+
+    void againstPieces(const RowSide& side, bool other, rules::Verdict verdict)
+    {
+        const auto [before, after] =
+            std::ranges::equal_range(side.inPieces, m_asked.contents, {}, &RowSide::InPiece::contents);
+        const auto meetThem = [&](auto from, auto to) {
+            for (; from != to; ++from) {
+                meet(from->name, from->contents->piece->piece.id, std::nullopt, verdict);
             }
-            for (const std::string& name : names) {
-                if (isIn(name, contents)) {
-                    meet(name, piece, std::nullopt, verdict);
+        };
+        meetThem(side.inPieces.begin(), before);
+        if (m_asked.contents) {
+            const RowNames& inPieces = m_picture.namesInPieces(m_hazard);
+            for (const std::string& name : other ? inPieces.other : inPieces.one) {
+                if (isInOwn(name)) {
+                    meet(name, m_asked.start.piece, std::nullopt, verdict);
                 }
             }
         }
+        meetThem(after, side.inPieces.end());
     }
 
     /// A stage that is meant to meet the row meets only what it did not put there itself.
-    bool isIn(const std::string& name, const Contents& contents) const
+    bool isInOwn(const std::string& name) const
     {
-        const bool isOwn = contents.piece->piece.id == m_asked.start.piece;
-        if (isOwn && m_asked.start.place.isSet() &&
-            record::placeKindKey(m_picture.kindOf(m_asked.start.place)) == name) {
+        const Contents& contents = *m_asked.contents;
+        if (m_asked.start.place.isSet() && record::placeKindKey(m_picture.kindOf(m_asked.start.place)) == name) {
             return true;
         }
-        const bool onlyOld = isOwn && isExcepted();
+        const bool onlyOld = isExcepted();
         const bool holdsMaterial = std::ranges::any_of(contents.materials, [&](const MaterialIn& in) {
             return (!onlyOld || in.oldMend) && m_picture.matches(name, contents, in);
         });
@@ -101,34 +76,10 @@ private:
 
     /// When it is over by itself. What is planned counts: a window that already runs and will
     /// bring the same thing again.
-    std::optional<Instant> endOf(const Presence& presence, const std::vector<std::string>& names) const
+    static std::optional<Instant> endOf(const Presence& presence, const std::optional<Instant>& planned)
     {
-        if (!presence.state.until) {
-            return std::nullopt;
-        }
-        Instant end = *presence.state.until;
-        for (const Window& window : m_picture.windows()) {
-            const rules::Stage* stage = m_picture.stage(window.piece, window.stage.stage);
-            if (!stage || !window.closes || *window.closes < m_picture.now()) {
-                continue;
-            }
-            if (window.piece == m_asked.start.piece && window.stage == m_asked.start.stage) {
-                continue;
-            }
-            bool bringsAgain =
-                std::ranges::any_of(stage->during, [&](const std::string& state) { return holdsName(names, state); });
-            Span after{0};
-            for (const rules::Leaves& left : stage->leaves) {
-                if (holdsName(names, left.state)) {
-                    bringsAgain = true;
-                    after = std::max(after, lastsOf(left, m_picture.book()));
-                }
-            }
-            if (bringsAgain) {
-                end = std::max(end, *window.closes + after);
-            }
-        }
-        return end;
+        const auto& until = presence.state.until;
+        return until && planned ? std::max(*until, *planned) : until;
     }
 
     std::optional<rules::Verdict> verdictFor(PieceId piece, rules::Verdict verdict) const
@@ -175,11 +126,11 @@ private:
             const CustomerId owner = other->piece->piece.owner;
             return owner.isSet() && owner == m_asked.contents->piece->piece.owner;
         }
-        const std::vector<std::string> powders = powdersOf(other, m_picture.book());
-        return !powders.empty() && powders == powdersOf(m_asked.contents, m_picture.book());
+        const std::vector<std::string>& powders = m_picture.powdersOf(*other);
+        return !powders.empty() && powders == m_picture.powdersOf(*m_asked.contents);
     }
 
-    void meet(const std::string& name, PieceId piece, std::optional<Instant> until, rules::Verdict base)
+    void meet(std::string_view name, PieceId piece, std::optional<Instant> until, rules::Verdict base)
     {
         const auto verdict = verdictFor(piece, base);
         if (!verdict || isSpared(piece)) {
@@ -221,10 +172,10 @@ void findOverlaps(const StartAsked& asked, const rules::Hazard& hazard, const Be
     }
     Meets meets(asked, hazard, picture, found);
     if (bringsOne) {
-        meets.against(hazard.other, hazard.startingOne.value_or(hazard.verdict));
+        meets.against(true, hazard.startingOne.value_or(hazard.verdict));
     }
     if (bringsOther) {
-        meets.against(hazard.one, hazard.verdict);
+        meets.against(false, hazard.verdict);
     }
 }
 
@@ -246,10 +197,10 @@ void findStandingOverlaps(const rules::Hazard& hazard, const BenchPicture& pictu
         Findings met;
         Meets meets(asked, hazard, picture, met);
         if (isOne) {
-            meets.against(hazard.other, verdict, &presence);
+            meets.against(true, verdict, &presence);
         }
         if (isOther) {
-            meets.against(hazard.one, verdict, &presence);
+            meets.against(false, verdict, &presence);
         }
         for (HazardFinding& finding : met) {
             addPiece(finding.pieces, presence.state.piece);

@@ -74,12 +74,7 @@ bool wouldPeel(const StartAsked& asked, const rules::Hazard& hazard, const Bench
 
 bool isRemindedOf(const rules::Hazard& hazard, const Contents& contents, const BenchPicture& picture)
 {
-    if (picture.findMaterial(hazard.one, contents)) {
-        return true;
-    }
-    return std::ranges::any_of(picture.presences(), [&](const Presence& presence) {
-        return presence.state.piece == contents.piece->piece.id && holdsName(hazard.one, presence.state.state);
-    });
+    return picture.findMaterial(hazard.one, contents) || picture.isInForce(contents.piece->piece.id, hazard.one);
 }
 
 } // namespace

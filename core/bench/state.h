@@ -163,6 +163,10 @@ std::vector<Event> effective(std::span<const Event> events);
 /// Folds everything told into the state of the bench. Events may come in any order.
 BenchFold fold(const Roster& roster, std::span<const Event> events, const rules::RuleBook& book);
 
+/// Takes answers to alerts into a bench that was folded before, as folding everything anew would. False: there is
+/// something else among them, or they were told earlier than an answer that stands; then nothing was done.
+bool addAnswers(BenchFold& bench, std::span<const Event> events);
+
 /// Whether a condition of a rule ("porous", "lifted") holds for the piece; an unknown body counts
 /// as porous, because that waits longer.
 bool holds(const rules::Condition& condition, const PieceState& piece);

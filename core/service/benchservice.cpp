@@ -41,7 +41,7 @@ void BenchService::refresh(Instant now)
     }
 }
 
-std::vector<EventId> BenchService::enter(std::vector<Event>& events)
+std::vector<EventId> BenchService::number(std::vector<Event>& events)
 {
     std::vector<EventId> ids;
     for (Event& event : events) {
@@ -54,11 +54,23 @@ std::vector<EventId> BenchService::enter(std::vector<Event>& events)
         m_pending.insert(event.id);
         m_events.push_back(event);
     }
+    return ids;
+}
+
+/// Queued before anybody hears of it, so that what follows from it is written after it.
+void BenchService::keep(const std::vector<Event>& events)
+{
+    if (m_keep && !events.empty()) {
+        m_keep(events);
+    }
+}
+
+std::vector<EventId> BenchService::enter(std::vector<Event>& events)
+{
+    std::vector<EventId> ids = number(events);
     if (!ids.empty()) {
         refold();
-        if (m_keep) {
-            m_keep(events); // queued before anybody hears of it, so that what follows from it is written after it
-        }
+        keep(events);
     }
     return ids;
 }
@@ -77,7 +89,15 @@ std::vector<EventId> BenchService::tell(std::vector<Event> events)
     return ids;
 }
 
-void BenchService::tellAside(std::vector<Event> events) { enter(events); }
+/// An alert that was shown moves no window and no card, so the board stands as it is.
+void BenchService::tellAside(std::vector<Event> events)
+{
+    number(events);
+    if (!bench::addAnswers(m_fold, events)) {
+        refold();
+    }
+    keep(events);
+}
 
 std::set<PieceId> BenchService::notStoredYet() const
 {

@@ -105,6 +105,8 @@ Q_SIGNALS:
 private:
     bench::Hand hand() const;
     std::vector<EventId> enter(std::vector<bench::Event>& events);
+    std::vector<EventId> number(std::vector<bench::Event>& events);
+    void keep(const std::vector<bench::Event>& events);
     void refold();
 
     const Clock& m_clock;

@@ -37,6 +37,7 @@ void Heartbeat::begin()
 void Heartbeat::tick(const Moment& now)
 {
     const Moment before = std::exchange(m_before, now);
+    m_ticking = true;
     if (const auto step = clockStep(before, now)) {
         m_bench.stepClock(*step);
         Q_EMIT clockStepped(*step);
@@ -51,6 +52,7 @@ void Heartbeat::tick(const Moment& now)
         m_lastSeen.touch(now.utc);
     }
     m_bench.refresh(now.utc);
+    m_ticking = false;
     m_alerts.look(now.utc);
     aim();
     Q_EMIT ticked(now.utc);
@@ -58,6 +60,9 @@ void Heartbeat::tick(const Moment& now)
 
 void Heartbeat::lookAgain()
 {
+    if (m_ticking) {
+        return;
+    }
     m_alerts.look(m_clock.now().utc);
     aim();
 }

@@ -47,6 +47,7 @@ private:
     Ticker m_ticker;
     Moment m_before;
     std::optional<Instant> m_touched;
+    bool m_ticking = false; ///< the tick itself looks once, whatever it changes
 };
 
 } // namespace mend::service

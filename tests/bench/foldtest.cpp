@@ -213,3 +213,40 @@ TEST(Fold, AMixKnowsWhatItWentOn)
     EXPECT_EQ(fold.mixes.at(mix).on, std::vector{piece});
     EXPECT_TRUE(fold.mixes.at(mix).isAlive());
 }
+
+namespace {
+Event answerAt(const TestBench& bench, const std::string& word, double minute)
+{
+    Event answered = bench.event(What::AlertAnswered, minute);
+    answered.word = word;
+    return answered;
+}
+} // namespace
+
+TEST(Fold, AnswersTakenInAreAsFoldedAnew)
+{
+    TestBench bench(shippedRules(), 24);
+    bench.tell(answerAt(bench, "1/wipeBack#1/closes@3|shown", 50));
+    BenchFold live = bench.fold();
+    const std::vector<Event> more{answerAt(bench, "2/wipeBack#1/closes@4|shown", 50),
+                                  answerAt(bench, "1/wipeBack#1/closes@3|handsOn", 52),
+                                  answerAt(bench, "3/wipeBack#1/closes@5|heard", 52)};
+    for (const Event& event : more) {
+        bench.tell(event);
+    }
+    ASSERT_TRUE(addAnswers(live, more));
+    EXPECT_EQ(live, bench.fold());
+    EXPECT_EQ(live.answers.size(), 3U);
+}
+
+TEST(Fold, AnswersToldOutOfTheirOrderAreLeftToTheWholeFold)
+{
+    TestBench bench(shippedRules(), 24);
+    bench.tell(answerAt(bench, "1/wipeBack#1/closes@3|handsOn", 50));
+    BenchFold live = bench.fold();
+    const BenchFold before = live;
+    EXPECT_FALSE(addAnswers(live, std::vector{answerAt(bench, "1/wipeBack#1/closes@3|shown", 49)}));
+    EXPECT_FALSE(addAnswers(
+        live, std::vector{answerAt(bench, "2/wipeBack#1/closes@4|shown", 51), bench.event(What::AwayBegun, 52)}));
+    EXPECT_EQ(live, before) << "nothing by halves";
+}

@@ -170,3 +170,28 @@ TEST(Heartbeat, BeatsOnceAMinuteWhereNothingRuns)
     heart.begin();
     EXPECT_EQ(heart.ticker().aimedAt(), TestBench::at(1));
 }
+
+TEST(Heartbeat, LooksOnceATickWhateverTheTickChanges)
+{
+    Living living;
+    living.heart->begin();
+    const auto window = living.bench->board().cards.front().window;
+    const auto times = bench::alertTimes(*window->opens, *window->closes, window->handsOn);
+    int looks = 0;
+    int changes = 0;
+    QObject::connect(living.alerts.get(), &AlertService::decided, [&] { ++looks; });
+    QObject::connect(living.bench.get(), &BenchService::benchChanged, [&] { ++changes; });
+    living.clock.set(times->first); // the card calls and the alert is shown: a new board and a fact
+    living.beat();
+    EXPECT_EQ(changes, 1);
+    EXPECT_EQ(looks, 1);
+    EXPECT_FALSE(living.bench->bench().answers.empty());
+}
+
+TEST(Heartbeat, AFactOfTheProgramIsInTheBenchAsIfItWereFoldedAnew)
+{
+    Living living;
+    living.heart->begin();
+    living.liveUntil(119);
+    EXPECT_EQ(living.bench->bench(), bench::fold(living.source.roster(), living.bench->events(), living.bench->book()));
+}

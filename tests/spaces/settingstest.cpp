@@ -200,6 +200,19 @@ TEST_F(SettingsScreen, AsksAPersonWhetherTheSoundWasHeard)
     EXPECT_TRUE(says(space.list(), QStringLiteral("was heard")));
 }
 
+TEST_F(SettingsScreen, SoundCanBeSetOffAndOnAgain)
+{
+    std::vector<bool> offs;
+    QObject::connect(&space, &SettingsSpace::soundOffChosen, &space, [&](bool off) { offs.push_back(off); });
+    open(SettingsPage::Sound);
+    tap("sound/off/1");
+    EXPECT_EQ(offs, std::vector<bool>{true});
+    EXPECT_TRUE(says(space.page(), QStringLiteral("Sound is off"))) << "what it means is said";
+    tap("sound/off/0");
+    EXPECT_EQ(offs.back(), false);
+    EXPECT_FALSE(says(space.page(), QStringLiteral("Sound is off")));
+}
+
 TEST_F(SettingsScreen, WishesForALook)
 {
     open(SettingsPage::Look);
