@@ -34,6 +34,13 @@ struct Train {
     std::string finish; ///< the last of several steps, as it is spoken
 };
 
+/// None where the rules of a piece are gone.
+const std::vector<rules::Stage>& stagesOf(const rules::Procedure* procedure)
+{
+    static const std::vector<rules::Stage> none;
+    return procedure ? procedure->stages : none;
+}
+
 /// The air of the bench from now on, as closings take it.
 cure::Climate benchAir(const BenchFold& bench, Temperature reference, Instant now)
 {
@@ -80,7 +87,7 @@ public:
     {
         for (const auto& [id, piece] : m_bench.pieces) {
             const rules::Procedure* procedure = procedureOf(piece, m_book);
-            for (const rules::Stage& stage : procedure ? procedure->stages : std::vector<rules::Stage>{}) {
+            for (const rules::Stage& stage : stagesOf(procedure)) {
                 const bool laid = stage.repeat == rules::Repeat::Run && stage.mix == m_material;
                 if (!laid || follows(stage, *procedure)) {
                     continue;
@@ -297,7 +304,7 @@ std::optional<CountedReach> countedReach(const std::string& material, const Benc
 {
     for (const auto& [id, piece] : bench.pieces) {
         const rules::Procedure* procedure = procedureOf(piece, book);
-        for (const rules::Stage& stage : procedure ? procedure->stages : std::vector<rules::Stage>{}) {
+        for (const rules::Stage& stage : stagesOf(procedure)) {
             if (!stage.counted || stage.mix != material) {
                 continue;
             }
@@ -329,7 +336,7 @@ std::vector<std::string> mixesWanted(const BenchFold& bench, const rules::RuleBo
     std::set<std::string> wanted;
     for (const auto& [id, piece] : bench.pieces) {
         const rules::Procedure* procedure = procedureOf(piece, book);
-        for (const rules::Stage& stage : procedure ? procedure->stages : std::vector<rules::Stage>{}) {
+        for (const rules::Stage& stage : stagesOf(procedure)) {
             const rules::Material* material = stage.mix.empty() ? nullptr : book.material(stage.mix);
             if (!material || material->tile.empty() || isPassedOver(stage, piece)) {
                 continue;
