@@ -206,7 +206,7 @@ TEST_F(SettingsScreen, SoundCanBeSetOffAndOnAgain)
     QObject::connect(&space, &SettingsSpace::soundOffChosen, &space, [&](bool off) { offs.push_back(off); });
     open(SettingsPage::Sound);
     tap("sound/off/1");
-    EXPECT_EQ(offs, std::vector<bool>{true});
+    ASSERT_EQ(offs, std::vector<bool>{true});
     EXPECT_TRUE(says(space.page(), QStringLiteral("Sound is off"))) << "what it means is said";
     tap("sound/off/0");
     EXPECT_EQ(offs.back(), false);
