@@ -1,4 +1,4 @@
-#include "core/bench/state.h"
+#include "core/bench/gapair.h"
 
 #include <algorithm>
 #include <tuple>
@@ -24,9 +24,6 @@ void keepAnswer(std::vector<AlertAnswer>& answers, const Event& event)
     }
 }
 
-/// A room that nobody read, for what a gap may have cost a wait (common practice, no source).
-const Temperature unreadRoom = Temperature::fromCelsius(18);
-
 using Gaps = std::map<std::tuple<PlaceId, Instant>, Event>;
 
 /// Tells one event after the other into the fold. What each `What` means stands in event.h.
@@ -47,7 +44,7 @@ public:
     void tellGaps()
     {
         for (const auto& [key, gap] : m_gaps) {
-            tellGap(gap);
+            fillGap(m_bench, gap);
         }
     }
 
@@ -355,79 +352,6 @@ private:
         }
     }
 
-    Temperature roomAt(Instant when) const
-    {
-        const record::Place* room = m_bench.roster.firstOfKind(record::PlaceKind::Bench);
-        const auto air = room ? m_bench.air.find(room->id) : m_bench.air.end();
-        std::optional<Temperature> newest;
-        if (air != m_bench.air.end()) {
-            for (const cure::Reading& reading : air->second.forWaits.readings) {
-                if (reading.at <= when) {
-                    newest = reading.temperature;
-                }
-            }
-        }
-        return newest.value_or(unreadRoom);
-    }
-
-    /// From the start of the gap one air, from its end what was read last before it.
-    static void fill(cure::PlaceRecord& record, const Event& gap, const cure::Reading& between,
-                     const cure::Reading& before)
-    {
-        std::erase_if(record.readings,
-                      [&](const cure::Reading& held) { return held.at >= *gap.from && held.at < gap.happened; });
-        cure::Reading from = between;
-        from.at = *gap.from;
-        cure::Reading after = before;
-        after.at = gap.happened;
-        record.readings.push_back(from);
-        if (std::ranges::none_of(record.readings, [&](const cure::Reading& held) { return held.at == after.at; })) {
-            record.readings.push_back(after);
-        }
-        std::ranges::sort(record.readings, {}, &cure::Reading::at);
-    }
-
-    /// Between two readings nobody was there, but the thermometer kept its lowest and highest: waits are given
-    /// the one, closings the other, and both are known as well as any reading.
-    static void fillWithRange(PlaceAir& air, const Event& gap)
-    {
-        const auto spread = [&](cure::PlaceRecord& record, Temperature temperature) {
-            cure::Reading between{*gap.from, temperature, gap.humidity};
-            fill(record, gap, between, between);
-            for (Instant at = *gap.from + record.maxAge; at < gap.happened && record.maxAge > Span{0};
-                 at += record.maxAge) {
-                between.at = at;
-                record.readings.push_back(between);
-            }
-            std::ranges::sort(record.readings, {}, &cure::Reading::at);
-        };
-        spread(air.forWaits, *gap.temperature);
-        spread(air.forClosings, Temperature::fromCentidegrees(*gap.amount));
-    }
-
-    void tellGap(const Event& gap)
-    {
-        PlaceAir& air = m_bench.air[gap.place];
-        if (gap.word == "between" && gap.temperature && gap.amount) {
-            fillWithRange(air, gap);
-            return;
-        }
-        std::optional<cure::Reading> before;
-        for (const cure::Reading& reading : air.forWaits.readings) {
-            if (reading.at <= *gap.from) {
-                before = reading;
-            }
-        }
-        if (!before) {
-            return;
-        }
-        const cure::Reading cold{*gap.from, roomAt(*gap.from), std::nullopt};
-        const bool wentOff = gap.word == "wentOff";
-        const bool unknown = gap.word == "unknown";
-        fill(air.forWaits, gap, wentOff || unknown ? cold : *before, *before);
-        fill(air.forClosings, gap, wentOff ? cold : *before, *before);
-    }
-
     BenchFold& m_bench;
     const rules::RuleBook& m_book;
     Gaps m_gaps;
@@ -451,29 +375,6 @@ PieceState untold(const record::Piece& piece, const Roster& roster)
 }
 
 } // namespace
-
-const StageRecord* PieceState::record(const StageInstance& at) const
-{
-    const auto found = std::ranges::lower_bound(stages, at, {}, &StageRecord::at);
-    return found != stages.end() && found->at == at ? &*found : nullptr;
-}
-
-PlaceId PieceState::placeAt(Instant when) const
-{
-    PlaceId place = stays.front().place;
-    for (const PieceStay& stay : stays) {
-        if (stay.from <= when) {
-            place = stay.place;
-        }
-    }
-    return place;
-}
-
-const PieceState* BenchFold::piece(PieceId id) const
-{
-    const auto found = pieces.find(id);
-    return found == pieces.end() ? nullptr : &found->second;
-}
 
 bool addAnswers(BenchFold& bench, std::span<const Event> events)
 {

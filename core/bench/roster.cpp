@@ -32,4 +32,27 @@ std::optional<Instant> Roster::endOfDay(Instant when) const
     return day == openHours.end() ? std::nullopt : std::optional(day->to);
 }
 
+const StageRecord* PieceState::record(const StageInstance& at) const
+{
+    const auto found = std::ranges::lower_bound(stages, at, {}, &StageRecord::at);
+    return found != stages.end() && found->at == at ? &*found : nullptr;
+}
+
+PlaceId PieceState::placeAt(Instant when) const
+{
+    PlaceId place = stays.front().place;
+    for (const PieceStay& stay : stays) {
+        if (stay.from <= when) {
+            place = stay.place;
+        }
+    }
+    return place;
+}
+
+const PieceState* BenchFold::piece(PieceId id) const
+{
+    const auto found = pieces.find(id);
+    return found == pieces.end() ? nullptr : &found->second;
+}
+
 } // namespace mend::bench

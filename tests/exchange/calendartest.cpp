@@ -58,7 +58,8 @@ TEST(Calendar, FoldsLongLinesBetweenCharactersAndEscapes)
         ASSERT_TRUE(line.ends_with('\r'));
         line.pop_back();
         EXPECT_LE(line.size(), 75U);
-        EXPECT_NE(static_cast<unsigned char>(line.front()) & 0xC0U, 0x80U) << "never inside a character";
+        const std::size_t first = line.starts_with(' ') ? 1 : 0;
+        EXPECT_NE(static_cast<unsigned char>(line[first]) & 0xC0U, 0x80U) << "never inside a character";
         unfolded += line.starts_with(' ') ? line.substr(1) : "\n" + line;
     }
     EXPECT_NE(unfolded.find("SUMMARY:a\\,b\\;c\\\\d\\ne漆漆"), std::string::npos);

@@ -174,6 +174,49 @@ TEST(StoreRecords, TakesAPageWholeOrNotAtAllF5)
     EXPECT_GT(struck, 10);
 }
 
+TEST(StoreRecords, IsWholeOrNotThereAfterAPowerCutAtAnyMomentF1F4)
+{
+    const Scratch furnished;
+    furnish(*openOrDie(furnished / "bench.mend"), 0);
+    FaultVfs& faults = FaultVfs::instance();
+    int whole = 0;
+    int none = 0;
+    int calls = 1;
+    for (int n = 1; n <= calls; n += 2) {
+        const Scratch here;
+        const Scratch after;
+        std::filesystem::copy_file(furnished / "bench.mend", here / "bench.mend");
+        faults.calm();
+        faults.watch(here.folder());
+        bool told = false;
+        {
+            const auto store = openOrDie(here / "bench.mend", OpenMode::ReadWrite, FaultVfs::name);
+            if (n == 1) {
+                faults.calm();
+                ASSERT_TRUE(store->putDraft({"other", "{}", benchStart}).isOk());
+                ASSERT_TRUE(store->takeIn(somePage(), 2027, firstTold(1)).isOk());
+                calls = faults.calls() + 2;
+                continue;
+            }
+            faults.arm(FaultVfs::Mode::CutPower, n - 1, 0);
+            told = store->takeIn(somePage(), 2027, firstTold(1)).isOk();
+        }
+        faults.disk(after.folder(), static_cast<unsigned>(n));
+        faults.calm();
+        const auto store = openOrDie(after / "bench.mend", OpenMode::ReadWrite);
+        const bool isThere = !store->pieces().value().empty();
+        (isThere ? whole : none) += 1;
+        EXPECT_TRUE(isThere || !told) << n << ": an acknowledged page is lost";
+        EXPECT_EQ(store->visits().value().size(), isThere ? 1U : 0U) << n;
+        EXPECT_EQ(store->customers().value().size(), isThere ? 1U : 0U) << n;
+        EXPECT_EQ(store->allEvents().value().size(), isThere ? 2U : 0U) << n;
+        EXPECT_EQ(store->find("heron").value().pieces.size(), isThere ? 1U : 0U) << n;
+        EXPECT_TRUE(checkWhole(*store).isGood()) << n;
+    }
+    EXPECT_GT(whole, 0);
+    EXPECT_GT(none, 5);
+}
+
 TEST(StoreRecords, NoPictureWithoutItsRowsAndNoRowsWithoutTheirPictureF8)
 {
     const Scratch scratch;
