@@ -42,6 +42,9 @@ QProcessEnvironment Program::environment() const
     QDir().mkpath(runtime);
     QFile::setPermissions(runtime, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
     environment.insert(QStringLiteral("XDG_RUNTIME_DIR"), runtime);
+    // A sound server of the test stands in the runtime folder of the test, not in this one.
+    environment.insert(QStringLiteral("PULSE_RUNTIME_PATH"),
+                       qEnvironmentVariable("XDG_RUNTIME_DIR") + QStringLiteral("/pulse"));
     environment.insert(QStringLiteral("DISPLAY"), m_display);
     environment.insert(QStringLiteral("QT_QPA_PLATFORM"), QStringLiteral("xcb"));
     environment.insert(QStringLiteral("LC_ALL"), QStringLiteral("C.UTF-8"));
