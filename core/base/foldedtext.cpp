@@ -21,7 +21,8 @@ constexpr std::u32string_view latinAdditional = U"aabbbbbbccddddddddddeeeeeeeeee
                                                 U"mmmmnnnnnnnnoooooooopppprrrrrrrrssssssssssttttttttuuuuuuuuuuvvvv"
                                                 U"wwwwwwwwwwxxxxyyzzzzzzhtwy.sẜẝßẟaaaaaaaaaaaaaaaaaaaaaaaaeeeeeeee"
                                                 U"eeeeeeeeiiiioooooooooooooooooooooooouuuuuuuuuuuuuuyyyyyyyyỻỻỽỽỿỿ";
-constexpr std::u32string_view greekLetters = U"α·εηι΋ο΍υωιαβγδεζηθικλμνξοπρ΢στυφχψωιυαεηιυαβγδεζηθικλμνξοπρςσ"
+constexpr std::u32string_view greekLetters = U"α·εηι΋ο΍υωιαβγδεζηθικλμνξοπρ΢στυφχψωιυαεηιυαβγδεζηθικλμνξοπρς"
+                                             U"σ"
                                              U"τ"
                                              U"υ"
                                              U"φχψωιυουω";

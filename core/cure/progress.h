@@ -47,7 +47,7 @@ Progress progress(const Law& law, EnergyEnd end, Temperature reference, const Cl
 struct WaitForecast {
     Instant early; ///< at the fast end of the band
     Instant typical;
-    Instant late; ///< at the slow end of the band: what plans reckon with
+    Instant late;                           ///< at the slow end of the band: what plans reckon with
     EnergyEnd lateEnd = EnergyEnd::Typical; ///< the end that `late` comes from
     bool operator==(const WaitForecast&) const = default;
 };

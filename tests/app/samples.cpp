@@ -223,9 +223,10 @@ Extras richExtras()
                       now() - hours{1}, false, false, true, 4, 2},
                      {PlaceId(3), QStringLiteral("Humid box"), Temperature::fromCelsius(16.5), percentHumidity(62),
                       now() - hours{26}, true, true, true, 0, 1}};
-    extras.mixKinds = {{QStringLiteral("adhesive"), QStringLiteral("Adhesive"), QStringLiteral("A-0192"), QStringLiteral("place in 75 s"), QStringLiteral("in place 75 s after mixing begins")},
-                       {QStringLiteral("filler"), QStringLiteral("Filler"), QStringLiteral("F-0311"), QStringLiteral("7 cm of chip"),
-                        QStringLiteral("at 26.4 °C one run is 7 cm of chip at most")},
+    extras.mixKinds = {{QStringLiteral("adhesive"), QStringLiteral("Adhesive"), QStringLiteral("A-0192"),
+                        QStringLiteral("place in 75 s"), QStringLiteral("in place 75 s after mixing begins")},
+                       {QStringLiteral("filler"), QStringLiteral("Filler"), QStringLiteral("F-0311"),
+                        QStringLiteral("7 cm of chip"), QStringLiteral("at 26.4 °C one run is 7 cm of chip at most")},
                        {QStringLiteral("lacquer"), QStringLiteral("Lacquer"), {}, {}, {}},
                        {QStringLiteral("mugi"), QStringLiteral("Mugi"), {}, {}, {}}};
     extras.people = {{PersonId(1), QStringLiteral("Ruta")}, {PersonId(2), QStringLiteral("Jonas")}};

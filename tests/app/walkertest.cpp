@@ -122,20 +122,20 @@ TEST_P(Walked, EveryPageOfThePanelToo)
     dress(window);
     window.setBoard(samples::richBoard(), samples::richExtras());
     Panel& panel = window.bench().panel();
-    std::vector<std::function<void()>> pages{
-        [&] { panel.openMore(PieceId(2)); },
-        [&] { panel.openWhy(PieceId(1)); },
-        [&] { panel.openPlace(PlaceId(1)); },
-        [&] { panel.openPlaces(); },
-        [&] { panel.openMix(MixId(1)); },
-        [&] { panel.openMixKinds(); },
-        [&] { panel.openPeople(); },
-        [&] { panel.openClosing(); },
-        [&] { panel.openSound(); },
-        [&] {
-            window.bench().askWhichMix(PieceId(3), {bench::ActKind::Finish, {}, "Glue is on"}, {MixId(1)},
-                                         std::nullopt);
-        }};
+    std::vector<std::function<void()>> pages{[&] { panel.openMore(PieceId(2)); },
+                                             [&] { panel.openWhy(PieceId(1)); },
+                                             [&] { panel.openPlace(PlaceId(1)); },
+                                             [&] { panel.openPlaces(); },
+                                             [&] { panel.openMix(MixId(1)); },
+                                             [&] { panel.openMixKinds(); },
+                                             [&] { panel.openPeople(); },
+                                             [&] { panel.openClosing(); },
+                                             [&] { panel.openSound(); },
+                                             [&] {
+                                                 window.bench().askWhichMix(PieceId(3),
+                                                                            {bench::ActKind::Finish, {}, "Glue is on"},
+                                                                            {MixId(1)}, std::nullopt);
+                                             }};
     for (const char* key : {"time", "place", "note", "skip", "sendback", "hold", "facts"}) {
         pages.push_back([&panel, key] {
             panel.openMore(PieceId(3));

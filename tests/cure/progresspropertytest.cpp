@@ -194,7 +194,8 @@ TEST(ProgressProperty, TheSameDayLaterGivesTheSameLater)
         const auto moved = forecast(later);
         ASSERT_EQ(moved.has_value(), then.has_value()) << "case " << i;
         if (then) {
-            ASSERT_EQ(*moved, (WaitForecast{then->early + by, then->typical + by, then->late + by, then->lateEnd})) << "case " << i;
+            ASSERT_EQ(*moved, (WaitForecast{then->early + by, then->typical + by, then->late + by, then->lateEnd}))
+                << "case " << i;
         }
         ASSERT_EQ(forecastClose(c.span, c.law, c.reference, later.climate, later.from),
                   forecastClose(c.span, c.law, c.reference, c.climate, c.from) + by)
