@@ -21,11 +21,9 @@ constexpr std::u32string_view latinAdditional = U"aabbbbbbccddddddddddeeeeeeeeee
                                                 U"mmmmnnnnnnnnoooooooopppprrrrrrrrssssssssssttttttttuuuuuuuuuuvvvv"
                                                 U"wwwwwwwwwwxxxxyyzzzzzzhtwy.sẜẝßẟaaaaaaaaaaaaaaaaaaaaaaaaeeeeeeee"
                                                 U"eeeeeeeeiiiioooooooooooooooooooooooouuuuuuuuuuuuuuyyyyyyyyỻỻỽỽỿỿ";
-constexpr std::u32string_view greekLetters = U"α·εηι΋ο΍υωιαβγδεζηθικλμνξοπρ΢στυφχψωιυαεηιυαβγδεζηθικλμνξοπρς"
-                                             U"σ"
-                                             U"τ"
-                                             U"υ"
-                                             U"φχψωιυουω";
+constexpr std::u32string_view greekLetters = U"α·εηι΋ο΍υωιαβγδεζηθικλμν"
+                                             U"ξοπρ΢στυφχψωιυαεηιυαβγδε"
+                                             U"ζηθικλμνξοπρςστυφχψωιυουω";
 constexpr std::u32string_view romanianLetters = U"sstt";
 
 constexpr std::array<FoldedRange, 4> foldedRanges{
