@@ -99,7 +99,7 @@ void addFolded(std::u32string& text, char32_t c)
         return;
     }
     if (c >= U'A' && c <= U'Z') {
-        text += c + 0x20;
+        text += static_cast<char32_t>(c + 0x20);
         return;
     }
     switch (c) {

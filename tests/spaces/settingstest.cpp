@@ -203,7 +203,8 @@ TEST_F(SettingsScreen, AsksAPersonWhetherTheSoundWasHeard)
 TEST_F(SettingsScreen, SoundCanBeSetOffAndOnAgain)
 {
     std::vector<bool> offs;
-    QObject::connect(&space, &SettingsSpace::soundOffChosen, &space, [&](bool off) { offs.push_back(off); });
+    QObject::connect(&space, &SettingsSpace::soundOffChosen, &space,
+                     [seen = &offs](bool off) { seen->push_back(off); });
     open(SettingsPage::Sound);
     tap("sound/off/1");
     ASSERT_EQ(offs, std::vector<bool>{true});
@@ -300,8 +301,10 @@ TEST_F(SettingsScreen, GoesBackToABackupOnlyOnceItWasFoundGood)
 {
     QStringList picked;
     QStringList gone;
-    QObject::connect(&space, &SettingsSpace::backupPicked, &space, [&](const QString& file) { picked << file; });
-    QObject::connect(&space, &SettingsSpace::goingBackWanted, &space, [&](const QString& file) { gone << file; });
+    QObject::connect(&space, &SettingsSpace::backupPicked, &space,
+                     [seen = &picked](const QString& file) { *seen << file; });
+    QObject::connect(&space, &SettingsSpace::goingBackWanted, &space,
+                     [seen = &gone](const QString& file) { *seen << file; });
     const QString file = QStringLiteral("bench-2026-11-27T10-00-00.000Z.mendbackup");
     open(SettingsPage::Backup);
     tap("backup/bench-2026-11-27T10-00-00.000Z.mendbackup");
