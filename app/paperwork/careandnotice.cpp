@@ -7,12 +7,6 @@ namespace mend::paperwork {
 
 namespace {
 
-std::string procedureKey(const Source& source)
-{
-    const std::string& agreed = visitOf(source).procedure;
-    return agreed.empty() ? source.file.piece.procedure : agreed;
-}
-
 bool hasMetal(const Source& source)
 {
     const rules::Procedure* procedure = source.book.procedure(procedureKey(source));

@@ -64,6 +64,11 @@ void add(papers::Facts& facts, const QString& label, const QString& words)
     }
 }
 
+void append(papers::Facts& facts, const papers::Facts& more)
+{
+    facts.rows.insert(facts.rows.end(), more.rows.begin(), more.rows.end());
+}
+
 const record::Visit& visitOf(const Source& source)
 {
     static const record::Visit none;
@@ -76,10 +81,15 @@ QString todayWords(const Source& source)
     return service::dayWords(service::dayIn(source.manner.zone)(source.now), source.manner);
 }
 
+const std::string& procedureKey(const Source& source)
+{
+    const std::string& agreed = visitOf(source).procedure;
+    return agreed.empty() ? source.file.piece.procedure : agreed;
+}
+
 QString procedureName(const Source& source)
 {
-    const std::string& key =
-        visitOf(source).procedure.empty() ? source.file.piece.procedure : visitOf(source).procedure;
+    const std::string& key = procedureKey(source);
     const rules::Procedure* procedure = source.book.procedure(key);
     return service::text(procedure == nullptr ? key : procedure->name);
 }

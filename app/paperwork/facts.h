@@ -29,11 +29,14 @@ void addText(papers::Paper& paper, const Source& source, const std::string& key,
 
 /// The visit that the paper is about; an empty one for a piece from before visits were kept.
 const record::Visit& visitOf(const Source& source);
+/// The procedure that was agreed at this visit, else the one that the piece came with: its key, its name.
+const std::string& procedureKey(const Source& source);
 QString procedureName(const Source& source);
 QString todayWords(const Source& source);
 QString lengthWords(Length length, const Source& source);
 
 /// Leaves out what nobody told.
 void add(papers::Facts& facts, const QString& label, const QString& words);
+void append(papers::Facts& facts, const papers::Facts& more);
 
 } // namespace mend::paperwork

@@ -68,11 +68,6 @@ papers::Facts moneyFacts(const Source& source)
     return facts;
 }
 
-void append(papers::Facts& facts, const papers::Facts& more)
-{
-    facts.rows.insert(facts.rows.end(), more.rows.begin(), more.rows.end());
-}
-
 } // namespace
 
 papers::Paper intakeReceipt(const Source& source)

@@ -109,9 +109,8 @@ papers::Paper treatmentRecord(const Source& source)
 {
     papers::Paper paper = headed(tr("Treatment record"), source);
     papers::Facts facts = ownerFacts(source);
-    for (const papers::Facts& more : {objectFacts(source), countFacts(source)}) {
-        facts.rows.insert(facts.rows.end(), more.rows.begin(), more.rows.end());
-    }
+    append(facts, objectFacts(source));
+    append(facts, countFacts(source));
     add(facts, tr("Agreed procedure"), procedureName(source));
     add(facts, tr("Visit"),
         source.file.visits.size() > 1 ? source.manner.locale.toString(visitOf(source).number) : QString());
