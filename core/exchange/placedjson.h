@@ -52,7 +52,7 @@ struct JsonFault {
 /// lone surrogates, bytes that are not UTF-8, a NUL. `root` is empty if anything was refused.
 struct PlacedJson {
     static constexpr std::size_t deepest = 32;
-    static constexpr std::size_t longest = 4 * 1024 * 1024;
+    static constexpr std::size_t longest = std::size_t{4} * 1024 * 1024;
     std::optional<JsonNode> root;
     std::vector<JsonFault> faults;
 };
