@@ -65,6 +65,9 @@ MainWindow::MainWindow(parts::TapGate& gate, QWidget* parent)
     applyLook();
 }
 
+/// A window that is closed while it goes moves the focus once more, when this is no longer a MainWindow.
+MainWindow::~MainWindow() { disconnect(qApp, nullptr, this, nullptr); }
+
 void MainWindow::addSpace(const QString& key, const QString& word, QWidget* space)
 {
     m_words.push_back({key, word});

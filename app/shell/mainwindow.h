@@ -27,6 +27,7 @@ class MainWindow : public QWidget, private Hands {
 
 public:
     explicit MainWindow(parts::TapGate& gate, QWidget* parent = nullptr);
+    ~MainWindow() override;
 
     BenchSpace& bench() { return *m_bench; }
     /// A further space, which has content; the Bench is there from the start. Without a word it is none of the
