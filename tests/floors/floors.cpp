@@ -38,7 +38,7 @@ std::string libraryOf(const std::string& header)
     if (std::regex_match(header, qt)) {
         return "Qt";
     }
-    for (const char* library : {"sqlite3", "pulse", "nlohmann", "libical", "qrencode"}) {
+    for (const char* library : {"sqlite3", "pulse", "nlohmann", "libical", "qrencode", "libexif"}) {
         if (header.starts_with(library)) {
             return library;
         }
