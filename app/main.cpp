@@ -1,5 +1,7 @@
 #include "app/program/programoptions.h"
 #include "app/program/session.h"
+#include "core/service/clockwatch.h"
+#include "core/service/systemclock.h"
 
 #include <QApplication>
 #include <cstdio>
@@ -29,5 +31,7 @@ int main(int argc, char** argv)
     }
     QApplication program(argc, argv);
     QGuiApplication::setDesktopFileName(QStringLiteral("net.mendbench.Mendbench"));
-    return mend::app::runSession(program, read.options);
+    const mend::service::SystemClock clock;
+    mend::service::ClockWatch watch;
+    return mend::app::runSession(program, read.options, {clock, watch});
 }

@@ -2,7 +2,6 @@
 
 #include "core/service/datafolder.h"
 #include "core/service/demobench.h"
-#include "core/service/systemclock.h"
 #include "core/service/wording.h"
 
 #include <QCoreApplication>
@@ -24,14 +23,13 @@ bool isRemembered() { return ownSettings().contains(ownFileKey()); }
 
 QString sayOpening(const char* words) { return QCoreApplication::translate("Opening", words); }
 
-Result<std::filesystem::path> fileFor(const ProgramOptions& options, const service::RuleShelf& shelf)
+Result<std::filesystem::path> fileFor(const ProgramOptions& options, const service::RuleShelf& shelf, const Moment& now)
 {
     if (!options.demo) {
         return options.file.isEmpty() ? ownFile() : std::filesystem::path(options.file.toStdString());
     }
     const std::filesystem::path file = service::demoFile();
-    const Outcome made = service::prepareDemo(file, shelf.book(), service::SystemClock().now(),
-                                              QTimeZone::systemTimeZone(), options.fresh);
+    const Outcome made = service::prepareDemo(file, shelf.book(), now, QTimeZone::systemTimeZone(), options.fresh);
     if (!made) {
         return made.fault();
     }
@@ -61,7 +59,7 @@ void rememberOwnFile(const std::filesystem::path& file)
     ownSettings().setValue(ownFileKey(), QString::fromStdString(file.native()));
 }
 
-Result<Opened> openFor(const ProgramOptions& options, std::filesystem::path* looked)
+Result<Opened> openFor(const ProgramOptions& options, const Moment& now, std::filesystem::path* looked)
 {
     Opened opened;
     opened.shelf = std::make_unique<service::RuleShelf>(service::RuleShelf::usualFolders());
@@ -69,7 +67,7 @@ Result<Opened> openFor(const ProgramOptions& options, std::filesystem::path* loo
         return Fault{FaultKind::NotFound, "rules"};
     }
     const ino_t before = options.demo ? inodeOf(service::demoFile()) : 0;
-    auto file = fileFor(options, *opened.shelf);
+    auto file = fileFor(options, *opened.shelf, now);
     if (!file) {
         return file.fault();
     }
@@ -93,7 +91,7 @@ Result<Opened> openFor(const ProgramOptions& options, std::filesystem::path* loo
         return store.fault();
     }
     opened.store = store.takeValue();
-    auto bench = service::readBench(*opened.store, *opened.shelf, service::SystemClock().now().utc);
+    auto bench = service::readBench(*opened.store, *opened.shelf, now.utc);
     if (!bench) {
         return bench.fault();
     }

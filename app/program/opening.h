@@ -23,7 +23,7 @@ struct Opened {
 /// person's own in their data folder. Faults are those of Store::open, and NotFound where the
 /// program's own rule files are missing.
 /// `looked`, where given, gets the file even where it could not be opened.
-Result<Opened> openFor(const ProgramOptions& options, std::filesystem::path* looked = nullptr);
+Result<Opened> openFor(const ProgramOptions& options, const Moment& now, std::filesystem::path* looked = nullptr);
 
 /// The person's own bench file: in their data folder, or where they saved it since.
 std::filesystem::path ownFile();

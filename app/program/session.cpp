@@ -14,10 +14,10 @@
 #include "app/program/saveelsewhere.h"
 #include "app/program/sayacts.h"
 #include "app/program/textboard.h"
+#include "app/program/windowwishes.h"
 #include "core/service/clockwatch.h"
 #include "core/service/datafolder.h"
 #include "core/service/demobench.h"
-#include "core/service/systemclock.h"
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -30,45 +30,18 @@ namespace mend::app {
 
 namespace {
 
-/// As wished on this machine, with what the command line says on top.
-LookSettings lookOf(const ProgramOptions& options, const QSettings& settings)
-{
-    LookSettings look = lookSettings(wishedLook(settings));
-    if (options.theme == QLatin1String("dark")) {
-        look.theme = parts::Theme::Dark;
-    } else if (options.theme == QLatin1String("contrast")) {
-        look.theme = parts::Theme::HighContrast;
-    }
-    if (options.theme == QLatin1String("light")) {
-        look.theme = parts::Theme::Light;
-    }
-    if (options.scale > 0) {
-        look.scale = options.scale;
-    }
-    return look;
-}
-
 std::optional<Instant> lastTold(const std::vector<bench::Event>& events)
 {
     const auto last = std::ranges::max_element(events, {}, &bench::Event::recorded);
     return last == events.end() ? std::nullopt : std::optional(last->recorded);
 }
 
-QSize sizeOf(const ProgramOptions& options)
-{
-    const QStringList sides = options.size.split(QLatin1Char('x'));
-    const QSize asked(sides.value(0).toInt(), sides.value(1).toInt());
-    if (asked.width() >= 320 && asked.height() >= 200) {
-        return asked;
-    }
-    return {1280, 800};
-}
-
 /// Everything that lives as long as one bench is open, in the order in which it is built.
 class Session {
 public:
-    Session(Opened opened, const ProgramOptions& options, bool isOwn)
-        : m_options(options), m_isOwn(isOwn), m_file(opened.file), m_shelf(std::move(opened.shelf)),
+    Session(Opened opened, const ProgramOptions& options, bool isOwn, const Surroundings& surroundings)
+        : m_options(options), m_isOwn(isOwn), m_file(opened.file), m_clock(surroundings.clock),
+          m_clockWatch(surroundings.watch), m_shelf(std::move(opened.shelf)),
           m_storedRules(opened.bench.storedRevisions),
           m_keeping(std::move(opened.store), [this](const auto& events) { return rulesFor(events); }),
           m_bench(m_clock, opened.bench.book, std::move(opened.bench.record),
@@ -94,6 +67,9 @@ public:
         connectStore();
         connectDoor();
         connectSound();
+        if (surroundings.playerMade) {
+            surroundings.playerMade(m_player);
+        }
         if (opened.isNew) {
             std::error_code neverRan;
             std::filesystem::remove(lastSeenOf(opened.file), neverRan);
@@ -294,7 +270,8 @@ private:
     std::filesystem::path m_file;
     std::filesystem::path m_movingTo;
     std::optional<Next> m_next;
-    service::SystemClock m_clock;
+    const Clock& m_clock;
+    service::ClockWatch& m_clockWatch;
     std::unique_ptr<service::RuleShelf> m_shelf;
     std::set<std::string> m_storedRules;
     service::Manner m_manner;
@@ -302,7 +279,6 @@ private:
     service::BenchService m_bench;
     service::AlertService m_alerts;
     service::Heartbeat m_heart;
-    service::ClockWatch m_clockWatch;
     desktop::SleepWatch m_sleepWatch{desktop::systemBus()};
     parts::TapGate m_gate;
     MainWindow m_window;
@@ -326,7 +302,7 @@ namespace {
 
 /// The bench was not opened: a window says so and may have a way on.
 SessionEnd refuse(const Fault& fault, const std::filesystem::path& file, const ProgramOptions& options,
-                  desktop::OneProgram& one)
+                  desktop::OneProgram& one, Instant now)
 {
     std::fprintf(stderr, "%s\n", qPrintable(openingWords(fault)));
     if (!options.hasWindow()) {
@@ -334,7 +310,7 @@ SessionEnd refuse(const Fault& fault, const std::filesystem::path& file, const P
     }
     parts::TapGate gate;
     const service::Manner manner{QTimeZone::systemTimeZone(), QLocale(), false};
-    RefusedWindow window(gate, file, fault, service::SystemClock().now().utc, manner);
+    RefusedWindow window(gate, file, fault, now, manner);
     const QSettings settings(QString::fromStdString((service::configFolder() / "window.ini").native()),
                              QSettings::IniFormat);
     const LookSettings look = lookOf(options, settings);
@@ -351,15 +327,14 @@ SessionEnd refuse(const Fault& fault, const std::filesystem::path& file, const P
 }
 
 /// What has to be done before the next bench is opened.
-ProgramOptions optionsFor(const Next& next, ProgramOptions options)
+ProgramOptions optionsFor(const Next& next, ProgramOptions options, Instant now)
 {
     options.file = QString::fromStdString(next.file.native());
     options.demo = options.fresh = false;
     options.takeOver = next.takeOver;
     options.said = next.said;
     if (next.backup) {
-        const auto restored = store::Backups(Upkeep::folderFor(next.file))
-                                  .restore(*next.backup, next.file, service::SystemClock().now().utc);
+        const auto restored = store::Backups(Upkeep::folderFor(next.file)).restore(*next.backup, next.file, now);
         options.said = restored ? restoredWords(restored.value()) : notRestoredWords(restored.fault());
     }
     return options;
@@ -380,7 +355,7 @@ desktop::Knock knockOf(const ProgramOptions& options)
 
 } // namespace
 
-int runSession(QApplication& program, ProgramOptions options)
+int runSession(QApplication& program, ProgramOptions options, const Surroundings& surroundings)
 {
     const QString folder = desktop::OneProgram::runtimeFolder();
     desktop::OneProgram one(folder);
@@ -393,20 +368,20 @@ int runSession(QApplication& program, ProgramOptions options)
     const bool isOwn = options.file.isEmpty() && !options.demo;
     for (;;) {
         std::filesystem::path file;
-        Result<Opened> opened = openFor(options, &file);
+        Result<Opened> opened = openFor(options, surroundings.clock.now(), &file);
         SessionEnd end;
         if (opened) {
-            Session session(opened.takeValue(), options, isOwn);
+            Session session(opened.takeValue(), options, isOwn, surroundings);
             one.setDoor([&session](const desktop::Knock& knock) { return session.answer(knock); });
             end = session.run(program);
         } else {
-            end = refuse(opened.fault(), file, options, one);
+            end = refuse(opened.fault(), file, options, one, surroundings.clock.now().utc);
         }
         one.setDoor([](const desktop::Knock&) { return desktop::KnockAnswer::Leaving; });
         if (!end.next) {
             return end.code;
         }
-        options = optionsFor(*end.next, options);
+        options = optionsFor(*end.next, options, surroundings.clock.now().utc);
     }
 }
 

@@ -191,7 +191,7 @@ int main(int argc, char** argv)
     fillManyYears(*openOrDie(file), now - 10min);
     app::ProgramOptions options;
     options.file = QString::fromStdString(file.string());
-    auto opened = app::openFor(options);
+    auto opened = app::openFor(options, service::SystemClock().now());
     if (!opened) {
         std::fputs("the bench was not opened\n", stderr);
         return 1;

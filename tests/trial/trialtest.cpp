@@ -1,6 +1,6 @@
 // A newcomer's first minutes with the program, in a real window: the alert is heard, a tap and its undo are
 // done by real clicks, a power cut and a lost sound server are met.
-#include "tests/sound/listen.h"
+#include "tests/sound/heardtone.h"
 #include "tests/support/soundserver.h"
 #include "tests/trial/program.h"
 #include "tests/trial/screen.h"
@@ -12,7 +12,6 @@
 #include <QJsonObject>
 #include <QTest>
 #include <algorithm>
-#include <cmath>
 #include <gtest/gtest.h>
 
 namespace mend::test {
@@ -30,30 +29,6 @@ constexpr int quietMs = 13'000;
 const QString heron = QStringLiteral("Heron bowl");
 const QString noSound = QStringLiteral("No sound on this device");
 
-/// Whether the whole rhythm and pitch of this tone is in the recording, wherever it begins.
-bool holds(const sound::Pcm& recording, sound::Tone tone)
-{
-    const sound::Signal& signal = signalFor(sound::shippedSignals(), tone);
-    const auto starts = sound::pulseStarts(signal);
-    const auto pulses = ear::findPulses(recording);
-    for (std::size_t first = 0; first + starts.size() <= pulses.size(); ++first) {
-        bool fits = true;
-        for (std::size_t i = 0; i < starts.size() && fits; ++i) {
-            const ear::Pulse& pulse = pulses[first + i];
-            const double after = (pulse.from - pulses[first].from) * 1000.0;
-            fits = std::abs(after - static_cast<double>(starts[i].count())) < 15.0;
-            if (fits) {
-                const auto heard = ear::spectrumOf(ear::cut(recording, pulse.from, pulse.to));
-                fits = std::abs(heard.strongest(100, 4000) - signal.pitchHz) < 0.01 * signal.pitchHz;
-            }
-        }
-        if (fits) {
-            return true;
-        }
-    }
-    return false;
-}
-
 class Trial : public testing::Test {
 protected:
     static void SetUpTestSuite() { ownServer = std::make_unique<SoundServer>(); }
@@ -65,7 +40,7 @@ protected:
         for (waited.start(); waited.elapsed() < milliseconds;) {
             QTest::qWait(1000);
             const sound::Pcm recording = ownServer->sinceMark();
-            if (holds(recording, sound::Tone::A) || holds(recording, sound::Tone::B)) {
+            if (ear::holds(recording, sound::Tone::A) || ear::holds(recording, sound::Tone::B)) {
                 return true;
             }
         }
