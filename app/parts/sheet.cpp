@@ -1,10 +1,12 @@
 #include "app/parts/sheet.h"
 
+#include "app/parts/outline.h"
 #include "app/parts/scribe.h"
 
 #include <QPainterPath>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace mend::parts {
 
@@ -45,18 +47,39 @@ public:
     SheetDrawn draw(const Sheet& sheet)
     {
         title(sheet);
-        for (const auto& block : sheet.blocks) {
-            std::visit([this](const auto& each) { add(each); }, block);
+        for (std::size_t i = 0; i < sheet.blocks.size(); ++i) {
+            i += pair(sheet.blocks, i) ? 1 : 0;
+            std::visit([this](const auto& each) { add(each); }, sheet.blocks[i]);
         }
-        return {m_scribe.take(), m_y + m_gap, std::move(m_fields)};
+        return {m_scribe.take(), std::max(m_y, m_columnEnd) + m_gap, std::move(m_fields)};
     }
 
 private:
     const Tokens& tokens() const { return m_scribe.tokens(); }
-    double left() const { return m_margin; }
-    double wide() const { return m_width - 2.0 * m_margin; }
+    double left() const { return m_margin + m_column; }
+    double wide() const { return m_columnWide > 0.0 ? m_columnWide : m_width - 2.0 * m_margin; }
     Scribe::Ink ink(Role role) const { return {role, tokens().ink, tokens().ground}; }
     Scribe::Ink quiet(Role role) const { return {role, tokens().ink2, tokens().ground}; }
+
+    /// Draws a line to type into that has another beside it; false where the two have no room or are none. The
+    /// other is left to be drawn.
+    bool pair(const std::vector<Sheet::Block>& blocks, std::size_t at)
+    {
+        const auto* first = std::get_if<Sheet::Field>(&blocks[at]);
+        const auto* second = at + 1 < blocks.size() ? std::get_if<Sheet::Field>(&blocks[at + 1]) : nullptr;
+        m_column = m_columnWide = 0.0;
+        m_y = std::max(m_y, std::exchange(m_columnEnd, 0));
+        if (!first || !second || !second->pair || wide() < m_scribe.px(520)) {
+            return false;
+        }
+        const int top = m_y;
+        const double half = std::floor((std::min(wide(), double(m_scribe.px(760))) - m_gap) / 2.0);
+        m_columnWide = half;
+        add(*first);
+        m_columnEnd = std::exchange(m_y, top);
+        m_column = half + m_gap;
+        return true;
+    }
 
     void readOut(const QString& words, const QRectF& rect)
     {
@@ -91,7 +114,7 @@ private:
         const double row = m_scribe.lineHeight(Role::BlockAct);
         const bool long_ = m_scribe.width(sheet.title, Role::BlockAct) > room;
         const Role role = long_ ? Role::CardVerb : Role::BlockAct;
-        const double used = paragraph(sheet.title, ink(role), left(), room);
+        const double used = sheet.title.isEmpty() ? 0.0 : paragraph(sheet.title, ink(role), left(), room);
         const double end = m_scribe.width(sheet.title, role) + m_scribe.px(20);
         const bool fits = !long_ && end + m_scribe.width(sheet.beside, Role::Reason) <= room;
         if (fits && !sheet.beside.isEmpty()) {
@@ -123,7 +146,8 @@ private:
 
     void add(const Sheet::Row& row)
     {
-        const double from = left() + row.depth * m_scribe.px(20);
+        const double sight = row.sight ? m_scribe.px(56) : 0.0;
+        const double from = left() + row.depth * m_scribe.px(20) + (row.sight ? sight + m_scribe.px(14) : 0.0);
         const double width = left() + wide() - from;
         const double valueWide =
             row.value.isEmpty() ? 0.0
@@ -145,11 +169,15 @@ private:
         if (!row.below.isEmpty()) {
             bottom += m_scribe.lines({from, bottom, width, 10000.0}, row.below, quiet(Role::Reason), 8);
         }
-        bottom = std::max(bottom + pad, double(top + (row.act ? m_finger : 0)));
+        bottom = std::max({bottom + pad, double(top + (row.act ? m_finger : 0)), row.sight ? top + sight + pad : 0.0});
         const int high = int(std::ceil(bottom)) - top;
         Hit hit;
         hit.key = row.key;
-        hit.rect = QRectF(from, top, width, high).toAlignedRect();
+        const double begin = row.sight ? from - sight - m_scribe.px(14) : from;
+        if (row.sight) {
+            draw(*row.sight, {begin, top + (high - sight) / 2.0, sight, sight});
+        }
+        hit.rect = QRectF(begin, top, from + width - begin, high).toAlignedRect();
         hit.name = sentence({row.label, row.value});
         hit.more = row.below;
         hit.kind = row.act ? HitKind::Other : HitKind::Words;
@@ -158,10 +186,10 @@ private:
         m_scribe.hit(std::move(hit));
         m_y = top + high;
         if (row.chosen) {
-            m_scribe.path(chosenSeam({from, double(m_y), width, double(m_scribe.px(6))}), tokens().gold,
+            m_scribe.path(chosenSeam({begin, double(m_y), from + width - begin, double(m_scribe.px(6))}), tokens().gold,
                           tokens().ground);
         } else {
-            m_scribe.line({from, double(m_y)}, {from + width, double(m_y)}, tokens().edge, m_scribe.px(1),
+            m_scribe.line({begin, double(m_y)}, {from + width, double(m_y)}, tokens().edge, m_scribe.px(1),
                           tokens().ground, Qt::SolidLine, false);
         }
         m_y += m_scribe.px(6);
@@ -169,22 +197,25 @@ private:
 
     void add(const Sheet::Field& field)
     {
-        m_y += int(paragraph(field.label, quiet(Role::Reason), left(), wide())) + m_scribe.px(3);
+        if (!field.large) { // it says itself what it is for
+            m_y += int(paragraph(field.label, quiet(Role::Reason), left(), wide())) + m_scribe.px(3);
+        }
         const bool here = field.key == m_focused;
         const double most = field.unit.isEmpty() ? m_scribe.px(560) : m_scribe.px(220);
-        const QRectF rect(left(), m_y, std::min(wide(), most), m_finger);
+        const int high = field.large ? std::max(m_finger, m_scribe.px(62)) : m_finger;
+        const QRectF rect(left(), m_y, std::min(wide(), most), high);
         m_scribe.fill(rect, tokens().card, m_scribe.px(6));
         m_scribe.frame(rect, here ? tokens().ink : tokens().hair, m_scribe.px(here ? 3 : 1.4), tokens().card,
                        m_scribe.px(6));
         if (!field.unit.isEmpty()) {
             const QRectF unit(rect.right() + m_scribe.px(12), m_y, left() + wide() - rect.right() - m_scribe.px(12),
-                              m_finger);
+                              high);
             m_scribe.text(unit, field.unit, ink(Role::Body));
             readOut(field.unit, unit);
         }
         const QRectF inner = rect.adjusted(m_scribe.px(10), m_scribe.px(4), -m_scribe.px(10), -m_scribe.px(4));
         m_fields[field.key] = mirrored(inner).toAlignedRect();
-        m_y += m_finger + m_scribe.px(6);
+        m_y += high + m_scribe.px(6);
         if (!field.fault.isEmpty()) {
             m_y += int(paragraph(field.fault, ink(Role::ReasonBold), left(), wide())) + m_scribe.px(4);
         }
@@ -265,6 +296,64 @@ private:
         m_y += int(rect.height()) + m_gap;
     }
 
+    void draw(const Sheet::Sight& sight, const QRectF& rect)
+    {
+        if (sight.photo.isNull()) {
+            drawOutline(m_scribe, rect, sight.shape, sight.mended, false);
+        } else {
+            m_scribe.picture(rect, sight.photo);
+        }
+    }
+
+    void add(const Sheet::Portrait& portrait)
+    {
+        const int side = m_scribe.px(106);
+        const int top = m_y;
+        draw(portrait.sight, {left(), double(top), double(side), double(side)});
+        const double from = left() + side + m_scribe.px(20);
+        const double width = left() + wide() - from;
+        m_y += int(paragraph(portrait.name, ink(Role::BlockAct), from, width)) + m_scribe.px(4);
+        for (const Sheet::Words& line : portrait.lines) {
+            m_y += int(paragraph(line.words, line.tone == Sheet::Tone::Quiet ? quiet(Role::Body) : ink(Role::Body),
+                                 from, width)) +
+                   m_scribe.px(2);
+        }
+        m_y = std::max(m_y, top + side) + m_scribe.px(18);
+    }
+
+    void add(const Sheet::Facts& facts)
+    {
+        const int columns = wide() >= m_scribe.px(520) ? 2 : 1;
+        const double gap = m_scribe.px(28);
+        const double cell = std::floor((wide() - gap * (columns - 1)) / columns);
+        int bottom = m_y;
+        for (std::size_t i = 0; i < facts.all.size(); ++i) {
+            const auto& fact = facts.all[i];
+            const int column = static_cast<int>(i) % columns;
+            const int top = column == 0 ? bottom : m_y;
+            m_y = top;
+            const double from = left() + column * (cell + gap);
+            const double labelWide = std::min(cell * 0.5, m_scribe.width(fact.label, Role::Body) + 1.0);
+            const double pad = m_scribe.px(8);
+            const double a = m_scribe.lines({from, top + pad, labelWide, 10000.0}, fact.label, quiet(Role::Body), 3);
+            const double b = m_scribe.lines({from + labelWide + m_gap, top + pad, cell - labelWide - m_gap, 10000.0},
+                                            fact.value, ink(Role::BodyBold), 6, Qt::AlignRight);
+            const double end = top + pad + std::max(a, b) + pad;
+            readOut(sentence({fact.label, fact.value}), {from, double(top), cell, end - top});
+            m_scribe.line({from, end}, {from + cell, end}, tokens().edge, m_scribe.px(1), tokens().ground,
+                          Qt::SolidLine, false);
+            bottom = std::max(bottom, int(std::ceil(end)) + m_scribe.px(1));
+        }
+        m_y = bottom + m_scribe.px(14);
+    }
+
+    void add(const Sheet::Inset& inset)
+    {
+        const QRectF rect(left(), m_y, std::min(wide(), double(m_scribe.px(560))), m_scribe.px(inset.height));
+        m_fields[inset.key] = mirrored(rect).toAlignedRect();
+        m_y += int(rect.height()) + m_scribe.px(10);
+    }
+
     QRectF mirrored(const QRectF& rect) const
     {
         return m_mirrored ? QRectF(m_width - rect.right(), rect.top(), rect.width(), rect.height()) : rect;
@@ -278,6 +367,9 @@ private:
     int m_gap;
     int m_y;
     int m_finger;
+    double m_column = 0.0;     ///< of a pair: where the one that is drawn stands
+    double m_columnWide = 0.0; ///< 0: the whole width
+    int m_columnEnd = 0;       ///< how far down the first of the pair went
     int m_readOut = 0;
     std::map<QString, QRect> m_fields;
 };

@@ -3,11 +3,13 @@
 #include "app/parts/look.h"
 #include "app/parts/scene.h"
 
+#include <QImage>
 #include <QSize>
 #include <QString>
 
 #include <functional>
 #include <map>
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -24,15 +26,22 @@ struct Sheet {
         QString words{};
         Tone tone = Tone::Plain;
     };
+    /// What a piece looks like: a photo of it, else a drawing of such a pot with its breaks.
+    struct Sight {
+        int shape = 0;       ///< of parts::drawOutline
+        double mended = 0.0; ///< share of it, 0 to 1
+        QImage photo{};
+    };
     /// A line of a list: what it is, more about it below, its value at the far edge.
     struct Row {
         QString key{};
         QString label{};
         QString below{};
         QString value{};
-        std::function<void()> act{}; ///< empty: only to be read
-        bool chosen = false;         ///< a seam is drawn under it
-        int depth = 0;               ///< set in, for what belongs to the row above
+        std::function<void()> act{};  ///< empty: only to be read
+        bool chosen = false;          ///< a seam is drawn under it
+        int depth = 0;                ///< set in, for what belongs to the row above
+        std::optional<Sight> sight{}; ///< stands before it
     };
     /// A line to type into.
     struct Field {
@@ -42,6 +51,9 @@ struct Sheet {
         QString unit{};  ///< said behind the line
         QString fault{}; ///< what is wrong with what stands there
         std::function<void(const QString&)> edited{};
+        bool large = false;   ///< the one line of its page
+        bool figures = false; ///< mostly digits are typed into it
+        bool pair = false;    ///< beside the line before it, where there is room
     };
     struct Choice {
         QString key{};
@@ -62,7 +74,26 @@ struct Sheet {
         QSizeF millimetres{};
         QString name{};
     };
-    using Block = std::variant<Heading, Words, Row, Field, Choices, Ruler>;
+    /// Who or what a page is about: its picture, its name, a few lines.
+    struct Portrait {
+        Sight sight{};
+        QString name{};
+        std::vector<Words> lines{};
+    };
+    /// Short facts, two beside each other where there is room.
+    struct Facts {
+        struct Fact {
+            QString label{};
+            QString value{};
+        };
+        std::vector<Fact> all{};
+    };
+    /// Room for a widget that draws itself, such as a place to sign.
+    struct Inset {
+        QString key{};
+        int height = 0; ///< units at 96 dpi
+    };
+    using Block = std::variant<Heading, Words, Row, Field, Choices, Ruler, Portrait, Facts, Inset>;
 
     QString title;
     QString beside; ///< quiet words after the title
@@ -77,7 +108,7 @@ struct Sheet {
 struct SheetDrawn {
     Scene scene;
     int height = 0;
-    std::map<QString, QRect> fields; ///< where the lines to type into go
+    std::map<QString, QRect> fields; ///< where the lines to type into go, and the insets
 };
 /// Draws a sheet at this width. `focused` is the field that is being typed into.
 SheetDrawn drawSheet(const Sheet& sheet, const Look& look, int width, bool mirrored, const QString& focused = {});

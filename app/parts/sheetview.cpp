@@ -58,6 +58,13 @@ QLineEdit* SheetView::field(const QString& key) const
     return found == m_fields.end() ? nullptr : found->second;
 }
 
+void SheetView::setInset(const QString& key, QWidget* widget)
+{
+    widget->setParent(this);
+    m_insets[key] = widget;
+    compose();
+}
+
 QLineEdit* SheetView::newField(const QString& key)
 {
     auto* line = new QLineEdit(this);
@@ -93,10 +100,13 @@ void SheetView::dressFields()
         const QString name = field->unit.isEmpty() ? field->label : field->label + QStringLiteral(", ") + field->unit;
         line->setAccessibleName(name);
         line->setAccessibleDescription(field->fault);
-        line->setFont(m_look.type.font(Role::Body));
+        line->setFont(m_look.type.font(field->large ? Role::CardVerb : Role::Body));
+        line->setPlaceholderText(field->large ? field->label : QString());
+        line->setInputMethodHints(field->figures ? Qt::ImhPreferNumbers : Qt::ImhNone);
         QPalette colours = line->palette();
         colours.setColor(QPalette::Base, t.card);
         colours.setColor(QPalette::Text, t.ink);
+        colours.setColor(QPalette::PlaceholderText, t.ink2);
         colours.setColor(QPalette::Highlight, t.block);
         colours.setColor(QPalette::HighlightedText, t.onBlock);
         line->setPalette(colours);
@@ -128,6 +138,13 @@ void SheetView::placeFields()
     for (const auto& [key, line] : m_fields) {
         if (const auto place = m_places.find(key); place != m_places.end()) {
             line->setGeometry(place->second.translated(0, -offset()));
+        }
+    }
+    for (const auto& [key, widget] : m_insets) {
+        const auto place = m_places.find(key);
+        widget->setVisible(place != m_places.end());
+        if (place != m_places.end()) {
+            widget->setGeometry(place->second.translated(0, -offset()));
         }
     }
 }

@@ -20,6 +20,9 @@ public:
     void setSheet(Sheet sheet);
     const Sheet& sheet() const { return m_sheet; }
     QLineEdit* field(const QString& key) const;
+    /// A widget for the inset of that key: this becomes its parent, shows it where the sheet has room for it and
+    /// hides it else.
+    void setInset(const QString& key, QWidget* widget);
     const std::map<QString, QLineEdit*>& fields() const { return m_fields; }
 
 Q_SIGNALS:
@@ -43,6 +46,7 @@ private:
     Look m_look;
     Sheet m_sheet;
     std::map<QString, QLineEdit*> m_fields;
+    std::map<QString, QWidget*> m_insets;
     std::map<QString, QRect> m_places;
 };
 

@@ -194,6 +194,7 @@ void Filed::keepStudio(const service::Studio& studio)
     m_manner.inches = studio.inches;
     m_parts.link.setManner(m_manner);
     m_parts.spaces.setManner(m_manner);
+    m_parts.door.setManner(m_manner);
     reloadRoster();
 }
 

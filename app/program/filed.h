@@ -2,6 +2,7 @@
 
 #include "app/program/benchlink.h"
 #include "app/program/upkeep.h"
+#include "app/shell/doorlink.h"
 #include "app/shell/spaceslink.h"
 #include "app/sound/player.h"
 #include "core/service/ruleshelf.h"
@@ -26,6 +27,7 @@ public:
         MainWindow& window;
         BenchLink& link;
         SpacesLink& spaces;
+        DoorLink& door;
         const Clock& clock;
     };
     Filed(Parts parts, service::Studio studio, service::Manner manner, QSettings& settings, QObject* parent = nullptr);

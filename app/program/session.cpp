@@ -53,8 +53,9 @@ public:
           m_link({m_bench, m_alerts, m_heart, m_clock}, m_window, mannerOf(opened.bench.studio)),
           m_settings(QString::fromStdString((service::configFolder() / "window.ini").native()), QSettings::IniFormat),
           m_upkeep(m_keeping, m_clock, {opened.file, m_keeping.isWritable(), lastTold(m_bench.events())}),
-          m_door(opened.file), m_spaces({m_bench, m_alerts, m_clock}, m_window, m_gate, m_manner),
-          m_filed({m_bench, *m_shelf, m_keeping, m_upkeep, m_player, m_window, m_link, m_spaces, m_clock},
+          m_frontDoor(opened.file), m_doorLink({makeDoor(), m_bench, m_clock}, m_window, m_gate, m_manner),
+          m_spaces({m_bench, m_alerts, m_clock}, m_window, m_gate, m_manner),
+          m_filed({m_bench, *m_shelf, m_keeping, m_upkeep, m_player, m_window, m_link, m_spaces, m_doorLink, m_clock},
                   opened.bench.studio, m_manner, m_settings),
           m_notices({m_keeping, m_upkeep, m_heart}, m_window, m_manner)
     {
@@ -66,6 +67,7 @@ public:
         m_window.setWindowTitle(QStringLiteral("Mendbench"));
         connectStore();
         connectDoor();
+        connectPieces();
         connectSound();
         if (surroundings.playerMade) {
             surroundings.playerMade(m_player);
@@ -99,7 +101,7 @@ public:
         return putAway(program.exec());
     }
 
-    desktop::KnockAnswer answer(const desktop::Knock& knock) { return m_door.answer(knock); }
+    desktop::KnockAnswer answer(const desktop::Knock& knock) { return m_frontDoor.answer(knock); }
 
 private:
     static std::filesystem::path lastSeenOf(const std::filesystem::path& file)
@@ -116,6 +118,13 @@ private:
         return m_manner;
     }
 
+    service::Door& makeDoor()
+    {
+        m_door = std::make_unique<service::Door>(m_clock, m_bench, m_keeping.thread(),
+                                                 [this](const auto& events) { m_keeping.keepRulesOf(events); });
+        return *m_door;
+    }
+
     std::vector<store::RuleText> rulesFor(const std::vector<bench::Event>& events)
     {
         auto revisions = service::revisionsOf(events, m_bench.book(), m_storedRules);
@@ -130,7 +139,7 @@ private:
     {
         m_window.hide();
         if (!m_next) {
-            m_door.leave();
+            m_frontDoor.leave();
         }
         const bool stored = m_keeping.thread().waitUntilStored(std::chrono::seconds(5));
         if (!m_next && stored && !m_options.measureStart) {
@@ -202,25 +211,37 @@ private:
 
     void connectDoor()
     {
-        m_door.setBusy([this] {
+        m_frontDoor.setBusy([this] {
             return std::ranges::any_of(m_bench.board().cards, [](const bench::Card& card) {
                 return card.counts == bench::CountKind::StartBy || card.counts == bench::CountKind::Counted;
             });
         });
-        QObject::connect(&m_door, &FrontDoor::raiseWanted, &m_window,
+        QObject::connect(&m_frontDoor, &FrontDoor::raiseWanted, &m_window,
                          [this](const QString& token) { bringToFront(m_window, token); });
-        QObject::connect(&m_door, &FrontDoor::keptFile, &m_window, [this](const QString& wanted) {
+        QObject::connect(&m_frontDoor, &FrontDoor::keptFile, &m_window, [this](const QString& wanted) {
             m_notices.set(
                 QStringLiteral("knock"),
                 QObject::tr("%1 was asked for. Something here is running out, so this bench stays open.").arg(wanted),
                 QObject::tr("Understood"));
         });
         QObject::connect(
-            &m_door, &FrontDoor::fileWanted, &m_window,
+            &m_frontDoor, &FrontDoor::fileWanted, &m_window,
             [this](const QString& file) {
                 goOver({std::filesystem::path(file.toStdString()), {}, false, {}});
             },
             Qt::QueuedConnection); // its answer goes first
+    }
+
+    void connectPieces()
+    {
+        QObject::connect(&m_doorLink, &DoorLink::pieceWanted, &m_window, [this](PieceId piece) {
+            if (!m_bench.bench().piece(piece)) {
+                m_doorLink.openFind(); // what is no longer in the house stands there
+                return;
+            }
+            m_window.showSpace(QStringLiteral("bench"));
+            m_window.bench().panel().openMore(piece);
+        });
     }
 
     void connectSound()
@@ -275,6 +296,7 @@ private:
     std::unique_ptr<service::RuleShelf> m_shelf;
     std::set<std::string> m_storedRules;
     service::Manner m_manner;
+    std::unique_ptr<service::Door> m_door; ///< outlives the file's thread, which answers to it
     Keeping m_keeping;
     service::BenchService m_bench;
     service::AlertService m_alerts;
@@ -289,7 +311,8 @@ private:
     BenchLink m_link;
     QSettings m_settings;
     Upkeep m_upkeep;
-    FrontDoor m_door;
+    FrontDoor m_frontDoor;
+    DoorLink m_doorLink;
     SpacesLink m_spaces;
     Filed m_filed;
     Notices m_notices;

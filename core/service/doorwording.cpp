@@ -76,6 +76,36 @@ QString dayWords(CivilDay day, const Manner& manner)
     return manner.locale.toString(date, QLocale::LongFormat);
 }
 
+QString progressWords(const bench::PieceState& piece, const rules::RuleBook& book, Instant now,
+                      const bench::DayOf& dayOf, const Manner& manner)
+{
+    if (piece.waitingForOwner) {
+        return sayDoor("waits for its owner's answer");
+    }
+    switch (bench::progressOf(piece, book, now)) {
+    case bench::PieceProgress::Enquiry:
+        return sayDoor("asked about");
+    case bench::PieceProgress::Received:
+        return sayDoor("received, nothing agreed yet");
+    case bench::PieceProgress::Agreed:
+        return sayDoor("agreed, not begun");
+    case bench::PieceProgress::InWork:
+        return sayDoor("on the bench");
+    case bench::PieceProgress::Resting:
+        break;
+    case bench::PieceProgress::Ready:
+        return sayDoor("may be collected");
+    case bench::PieceProgress::HandedOver:
+        return sayDoor("handed over");
+    case bench::PieceProgress::ReturnedUnmended:
+        return sayDoor("went back unmended");
+    }
+    const auto from = bench::handOverFrom(piece, book);
+    return from ? sayDoor("resting, may be collected from %1")
+                      .arg(dayWords(bench::collectableDay(from->at, dayOf), manner))
+                : sayDoor("resting");
+}
+
 QString doorTold(const bench::Event& event, const Manner& manner)
 {
     const Money money(event.amount.value_or(0), event.word);

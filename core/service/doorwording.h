@@ -2,6 +2,7 @@
 
 #include "core/base/civil.h"
 #include "core/bench/counter.h"
+#include "core/bench/handover.h"
 #include "core/record/intake.h"
 #include "core/service/wording.h"
 
@@ -14,6 +15,11 @@ QString moneyWords(const Money& money, const Manner& manner);
 
 /// A day in words, for people and papers: "Saturday, 20 March 2027".
 QString dayWords(CivilDay day, const Manner& manner);
+
+/// How far a piece has come and, where it waits, from when it may go: "resting, may be collected from Saturday,
+/// 20 March 2027". Never a name.
+QString progressWords(const bench::PieceState& piece, const rules::RuleBook& book, Instant now,
+                      const bench::DayOf& dayOf, const Manner& manner);
 
 /// What an event of the door says: "Promised for Saturday, 20 March 2027". Empty for other events. Never a name.
 QString doorTold(const bench::Event& event, const Manner& manner);
