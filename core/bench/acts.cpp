@@ -1,6 +1,7 @@
 #include "core/bench/acts.h"
 
 #include "core/bench/alert.h"
+#include "core/bench/forecast.h"
 
 #include <algorithm>
 
@@ -18,19 +19,6 @@ Instant lastMomentInTime(const Tap& tap, const BenchFold& bench, const rules::Ru
         }
     }
     return now;
-}
-
-PlaceId usualPlace(const rules::Stage& stage, const PieceState& piece, const BenchFold& bench, Instant when)
-{
-    const record::Place* lies = bench.roster.place(piece.placeAt(when));
-    const bool rightAlready =
-        lies && std::ranges::find(stage.places, record::placeKindKey(lies->kind)) != stage.places.end();
-    if (stage.places.empty() || rightAlready) {
-        return lies ? lies->id : PlaceId{};
-    }
-    const auto kind = record::placeKindFromKey(stage.places.front());
-    const record::Place* usual = kind ? bench.roster.firstOfKind(*kind) : nullptr;
-    return usual ? usual->id : (lies ? lies->id : PlaceId{});
 }
 
 What whatOf(ActKind kind)

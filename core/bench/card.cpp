@@ -182,24 +182,6 @@ bool isBlocked(const std::vector<HazardFinding>& hazards)
         hazards, [](const HazardFinding& finding) { return finding.hazard->verdict == rules::Verdict::Block; });
 }
 
-/// Where the next act would be done: the usual place of the stage, or where the piece lies.
-PlaceId placeForNext(const rules::Stage& stage, const PieceState& piece, const BenchFold& bench, Instant now)
-{
-    if (!stage.places.empty()) {
-        const PlaceId here = piece.placeAt(now);
-        const record::Place* lies = bench.roster.place(here);
-        if (lies && std::ranges::find(stage.places, record::placeKindKey(lies->kind)) != stage.places.end()) {
-            return here;
-        }
-        const auto kind = record::placeKindFromKey(stage.places.front());
-        const record::Place* usual = kind ? bench.roster.firstOfKind(*kind) : nullptr;
-        if (usual) {
-            return usual->id;
-        }
-    }
-    return piece.placeAt(now);
-}
-
 /// Makes the cards of the bench.
 class Cards {
 public:
@@ -260,7 +242,7 @@ private:
         card.repetitions = repetitionsOf(stage, piece, m_book);
         card.standing = standingOf(window, m_now);
         if (!window.begunAt && card.standing != Standing::Past) {
-            const PlaceId place = placeForNext(stage, piece, m_bench, m_now);
+            const PlaceId place = usualPlace(stage, piece, m_bench, m_now);
             const Start start{piece.piece.id, window.stage, place, aboutToBeSetTo(stage, place, m_picture)};
             card.hazards = hazardsOf(start, m_picture);
             const bool mayStart = card.standing == Standing::Free || card.standing == Standing::Open;

@@ -152,6 +152,42 @@ Hanging Origins::hangingOf(const rules::Lag& lag, const rules::Stage& stage, int
     return hanging;
 }
 
+void Origins::gather(const rules::Lag& lag, const rules::Stage& stage, int repetition, std::set<StageInstance>& seen,
+                     std::vector<StageInstance>& sources) const
+{
+    const rules::Stage* target = m_procedure.find(lag.from.stage);
+    if (!target || !holds(lag.when, m_piece)) {
+        return;
+    }
+    std::vector<int> wanted = asked(lag.from, stage, *target, repetition);
+    if (lag.from.which == rules::Which::Latest) {
+        wanted.resize(static_cast<std::size_t>(repetitions(*target)));
+        std::iota(wanted.begin(), wanted.end(), 1);
+    }
+    for (const int rep : wanted) {
+        const StageInstance at{target->key, rep};
+        if (!seen.insert(at).second) {
+            continue;
+        }
+        const StageRecord* told = m_piece.record(at);
+        if (!target->byItself && !isPassedOver(*target, m_piece) && !(told && told->skipped)) {
+            sources.push_back(at);
+            continue;
+        }
+        for (const rules::Lag& before : target->opens) {
+            gather(before, *target, rep, seen, sources);
+        }
+    }
+}
+
+std::vector<StageInstance> Origins::sourcesOf(const rules::Lag& lag, const rules::Stage& stage, int repetition) const
+{
+    std::set<StageInstance> seen;
+    std::vector<StageInstance> sources;
+    gather(lag, stage, repetition, seen, sources);
+    return sources;
+}
+
 const rules::Wait* Origins::waitOf(const rules::Lag& lag) const
 {
     const rules::Stage* target = m_procedure.find(lag.from.stage);

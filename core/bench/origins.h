@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <utility>
 #include <vector>
 
@@ -38,6 +39,9 @@ public:
     /// Whether a closing of the stage runs already, reached or not: what it counts from is done.
     bool isClosing(const rules::Stage& stage, int repetition) const;
     int repetitions(const rules::Stage& stage) const;
+    /// Whose touches a lag counts from, done or still to do. What goes by itself, was passed over or left out is
+    /// replaced by what it hangs on itself; `Which::Latest` names every repetition.
+    std::vector<StageInstance> sourcesOf(const rules::Lag& lag, const rules::Stage& stage, int repetition) const;
     /// How long a lag is: its own span, or its origin stage's wait for a piece like this one.
     std::optional<rules::SpanFigure> spanOf(const rules::Lag& lag) const;
     /// The upper figure of that wait, where the trade gives a range.
@@ -51,6 +55,8 @@ private:
     std::optional<TouchPoint> touchOf(const rules::Stage& target, int repetition, rules::Touch touch) const;
     std::optional<TouchPoint> mixingOf(const rules::Stage& target, int repetition) const;
     std::optional<TouchPoint> passedThrough(const rules::Stage& target, int repetition) const;
+    void gather(const rules::Lag& lag, const rules::Stage& stage, int repetition, std::set<StageInstance>& seen,
+                std::vector<StageInstance>& sources) const;
     const rules::Wait* waitOf(const rules::Lag& lag) const;
 
     const PieceState& m_piece;

@@ -1,5 +1,7 @@
 #include "core/bench/reach.h"
 
+#include "core/bench/forecast.h"
+
 #include <algorithm>
 #include <cmath>
 #include <set>
@@ -45,10 +47,7 @@ const std::vector<rules::Stage>& stagesOf(const rules::Procedure* procedure)
 cure::Climate benchAir(const BenchFold& bench, Temperature reference, Instant now)
 {
     const record::Place* room = bench.roster.firstOfKind(record::PlaceKind::Bench);
-    const auto air = room ? bench.air.find(room->id) : bench.air.end();
-    const cure::PlaceRecord* record = air == bench.air.end() ? nullptr : &air->second.forClosings;
-    const cure::Stay stay{now, record};
-    return cure::keptAsAt(cure::climateAlong(std::span(&stay, 1), cure::Side::Closing, reference), now);
+    return airAhead(room ? room->id : PlaceId{}, cure::Side::Closing, reference, bench, now);
 }
 
 Span scaled(Span work, double share)
@@ -108,9 +107,8 @@ public:
 
     Span life(Span figure, const std::string& lawKey, Temperature reference) const
     {
-        const rules::NamedLaw* law = m_book.law(lawKey);
-        return cure::forecastClose(figure, law ? law->law : cure::Law{cure::ClockOnly{}}, reference,
-                                   benchAir(m_bench, reference, m_now), m_now) -
+        return cure::forecastClose(figure, lawOf(lawKey, m_book), reference, benchAir(m_bench, reference, m_now),
+                                   m_now) -
                m_now;
     }
 

@@ -1,6 +1,7 @@
 #include "core/bench/window.h"
 
 #include "core/bench/chain.h"
+#include "core/bench/forecast.h"
 #include "core/bench/origins.h"
 
 #include <algorithm>
@@ -24,7 +25,8 @@ public:
     {
     }
 
-    std::vector<Window> all() const
+    /// `evenUnreached`: also those that wait for something not done yet, with what is known of them.
+    std::vector<Window> all(bool evenUnreached) const
     {
         std::vector<Window> windows;
         for (const rules::Stage& stage : m_procedure.stages) {
@@ -35,10 +37,14 @@ public:
                 const StageRecord* told = m_piece.record({stage.key, rep});
                 // What runs out is shown even while something it should wait for is not told.
                 const bool comes = m_origins.isReached(stage, rep) || m_origins.isClosing(stage, rep);
-                if ((told && told->isSettled()) || !comes) {
+                if ((told && told->isSettled()) || (!comes && !evenUnreached)) {
                     continue;
                 }
                 windows.push_back(windowFor(stage, rep, told));
+                if (!comes) {
+                    windows.back().closes.reset();
+                    windows.back().latestStart.reset();
+                }
             }
         }
         return windows;
@@ -68,24 +74,6 @@ private:
         return window;
     }
 
-    const cure::Law& lawOf(const std::string& key) const
-    {
-        static const cure::Law byTheClock = cure::ClockOnly{};
-        const rules::NamedLaw* law = m_book.law(key);
-        return law ? law->law : byTheClock;
-    }
-
-    /// Where an origin stage says that nothing may be forecast below a temperature, its wait
-    /// is given no credit there either.
-    cure::Law waitLaw(const rules::Stage& origin) const
-    {
-        cure::Law law = lawOf(origin.law);
-        if (auto* arrhenius = std::get_if<cure::Arrhenius>(&law); arrhenius && origin.noForecastBelow) {
-            arrhenius->noCreditBelow = std::max(arrhenius->noCreditBelow, origin.noForecastBelow->value);
-        }
-        return law;
-    }
-
     cure::Climate airFor(cure::Side side, Temperature reference) const
     {
         std::vector<cure::Stay> stays;
@@ -112,7 +100,7 @@ private:
         reckoning.law = from.stage->law;
         reckoning.reference = from.stage->reference;
         reckoning.closing = side == cure::Side::Closing;
-        reckoning.formula = reckoning.closing ? lawOf(from.stage->law) : waitLaw(*from.stage);
+        reckoning.formula = reckoning.closing ? lawOf(from.stage->law, m_book) : waitLaw(*from.stage, m_book);
         reckoning.air = airFor(side, reckoning.reference);
         if (reckoning.closing) {
             reckoning.end = cure::EnergyEnd::High;
@@ -308,13 +296,27 @@ std::optional<Span> remaining(const Window& window, Instant now)
     return *window.latestStart - now;
 }
 
-std::vector<Window> windowsOf(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book, Instant now)
+namespace {
+std::vector<Window> windowsOfPiece(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
+                                   Instant now, bool evenUnreached)
 {
     const rules::Procedure* procedure = procedureOf(piece, book);
     if (!procedure || !piece.receivedAt || !piece.agreed) {
         return {}; // nothing is begun on a piece before its owner has agreed
     }
-    return PieceWindows(piece, bench, book, *procedure, now).all();
+    return PieceWindows(piece, bench, book, *procedure, now).all(evenUnreached);
+}
+} // namespace
+
+std::vector<Window> windowsOf(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book, Instant now)
+{
+    return windowsOfPiece(piece, bench, book, now, false);
+}
+
+std::vector<Window> windowsAhead(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
+                                 Instant now)
+{
+    return windowsOfPiece(piece, bench, book, now, true);
 }
 
 std::vector<Window> windowsOf(const BenchFold& bench, const rules::RuleBook& book, Instant now)

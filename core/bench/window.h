@@ -72,7 +72,12 @@ std::optional<Span> remaining(const Window& window, Instant now);
 std::vector<Window> windowsOf(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
                               Instant now);
 
-/// The same for the whole bench, with chains through one pair of hands set (chain.h).
+/// The same for every stage still to do, reached or not: opens by what has been done so far, closes only where that
+/// runs already.
+std::vector<Window> windowsAhead(const PieceState& piece, const BenchFold& bench, const rules::RuleBook& book,
+                                 Instant now);
+
+/// The same as `windowsOf` for the whole bench, with chains through one pair of hands set (chain.h).
 /// Pieces on hold give only windows that already run.
 std::vector<Window> windowsOf(const BenchFold& bench, const rules::RuleBook& book, Instant now);
 
