@@ -47,6 +47,7 @@ PanelPage Panel::morePage(PieceId piece)
         choice("time", tr("It happened a while ago"),
                [this, piece] { open([this, piece] { return timePage(piece); }); });
     }
+    choice("piece", tr("Open this piece"), closing([this, piece] { Q_EMIT m_told.pieceWanted(piece); }));
     choice("why", tr("Why these times"), [this, piece] { openWhy(piece); });
     choice("place", tr("Put it in another place"), [this, piece] { open([this, piece] { return placePage(piece); }); });
     choice("note", tr("Write a note"), [this, piece] { open([this, piece] { return notePage(piece); }); });

@@ -69,6 +69,7 @@ Q_SIGNALS:
                         const QString& answer, const QString& words);
     void undone(mend::EventId event);
     void factMoved(mend::EventId event, mend::Instant happened, mend::PieceId piece);
+    void pieceWanted(mend::PieceId piece); ///< everything about it
     void noted(mend::PieceId piece, const QString& words);
     void placed(mend::PieceId piece, mend::PlaceId place);
     void skipped(mend::PieceId piece, const mend::bench::StageInstance& stage, const QString& reason);

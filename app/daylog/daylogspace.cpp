@@ -105,6 +105,14 @@ Sheet DayLogSpace::pageSheet()
         sheet.title = tr("What was told");
         sheet.say(tr("Choose a line to see it whole, to move it to another time or piece, or to take it back."),
                   Sheet::Tone::Quiet);
+        sheet.head(tr("For the wall"));
+        sheet.say(tr("Every card of the Bench with its clock times, to be hung up. No owners stand on it."),
+                  Sheet::Tone::Quiet);
+        sheet.add(Sheet::Choices{
+            {}, {{QStringLiteral("log/wall"), tr("Write the list as PDF"), {}, [this] { Q_EMIT wallListWanted(); }}}});
+        if (!m_wallWritten.isEmpty()) {
+            sheet.say(m_wallWritten);
+        }
         return sheet;
     }
     sheet.title = chosen->words;

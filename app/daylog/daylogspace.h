@@ -48,6 +48,12 @@ public:
     /// `now` also says which times are still to come.
     void setNow(DayLogNow now, Instant at);
     void open(EventId event);
+    /// What became of the list for the wall.
+    void showWallWritten(const QString& words)
+    {
+        m_wallWritten = words;
+        refresh();
+    }
 
     std::optional<EventId> chosen() const { return m_chosen; }
 
@@ -56,6 +62,8 @@ Q_SIGNALS:
     void factTakenBack(mend::EventId event, const QString& reason);
     /// Another day: -1 the one before the one shown, +1 the one after.
     void dayWanted(int step);
+    /// The Bench's cards are to be written as a list for the wall.
+    void wallListWanted();
 
 private:
     parts::Sheet listSheet() override;
@@ -82,6 +90,7 @@ private:
     QString m_reason;
     bool m_timeIsWrong = false;
     bool m_takingBack = false;
+    QString m_wallWritten;
 };
 
 } // namespace mend::app

@@ -1,5 +1,6 @@
 #include "app/desk/verbs.h"
 
+#include "app/photos/demophotos.h"
 #include "core/service/demobench.h"
 
 #include <filesystem>
@@ -15,7 +16,8 @@ Answer makeDemo(const std::string& file, bool fresh, const Clock& clock)
         return refusal({FaultKind::Unavailable, {}}, QStringLiteral("no rules came with this program"));
     }
     const Moment now = clock.now();
-    const Outcome made = service::prepareDemo(path, shelf.book(), now, QTimeZone::systemTimeZone(), fresh);
+    const Outcome made =
+        service::prepareDemo(path, shelf.book(), now, QTimeZone::systemTimeZone(), fresh, photos::drawDemoPhotos);
     if (!made) {
         return refusal(made.fault(), name);
     }

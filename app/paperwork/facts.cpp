@@ -21,23 +21,6 @@ QString bodyWords(record::Body body)
     return tr("not known; treated as porous");
 }
 
-QString markWords(record::MarkKind kind)
-{
-    switch (kind) {
-    case record::MarkKind::Chip:
-        return tr("chip");
-    case record::MarkKind::Crack:
-        return tr("crack");
-    case record::MarkKind::Loss:
-        return tr("loss");
-    case record::MarkKind::OldMend:
-        return tr("old mend");
-    case record::MarkKind::Stain:
-        return tr("stain");
-    }
-    return {};
-}
-
 /// What is marked on a photo: "chip: rim, 12 mm".
 QString captionOf(const record::PhotoNote& note, const Source& source)
 {
@@ -46,8 +29,8 @@ QString captionOf(const record::PhotoNote& note, const Source& source)
         parts += service::text(note.words);
     }
     for (const record::PhotoMark& mark : note.marks) {
-        parts +=
-            mark.note.empty() ? markWords(mark.kind) : tr("%1: %2").arg(markWords(mark.kind), service::text(mark.note));
+        parts += mark.note.empty() ? service::markWords(mark.kind)
+                                   : tr("%1: %2").arg(service::markWords(mark.kind), service::text(mark.note));
     }
     if (note.taken) {
         parts += service::dayWords(service::dayIn(source.manner.zone)(*note.taken), source.manner);

@@ -20,6 +20,9 @@ papers::Facts ownerFacts(const Source& source);
 /// "Fragments" "7", "Came with it" "lid; stand (2)".
 papers::Facts countFacts(const Source& source);
 
+/// What the owner agreed to, point by point; what was not ticked is said too.
+papers::Points agreedPoints(const record::Consent& consent);
+
 /// What was seen, and apart from it what is inferred.
 void addCondition(papers::Paper& paper, const Source& source);
 /// The photos taken for one purpose, if any, under a heading.

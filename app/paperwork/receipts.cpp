@@ -20,25 +20,6 @@ QString priceBand(const record::Consent& consent, const Source& source)
         .arg(service::moneyWords(consent.priceTo ? *consent.priceTo : *consent.priceFrom, source.manner));
 }
 
-/// What the owner agreed to, point by point; what was not ticked is said too.
-papers::Points agreedPoints(const record::Consent& consent)
-{
-    papers::Points points;
-    points.lines +=
-        consent.reversible ? tr("A mend that can be undone.") : tr("The mend need not be one that can be undone.");
-    points.lines += consent.visible ? tr("The mend may show.") : tr("The mend should not show.");
-    points.lines += consent.metal ? tr("Metal may be laid on it.") : tr("No metal is laid on it.");
-    if (consent.noFoodUse) {
-        points.lines += tr("Afterwards it is not for food or drink.");
-    }
-    if (consent.hiddenDamage) {
-        points.lines += tr("Damage that cannot be seen now may come to light.");
-    }
-    points.lines += consent.photoUse ? tr("Pictures of it may be shown to others, without a name.")
-                                     : tr("Pictures of it are kept for the record only.");
-    return points;
-}
-
 papers::Signature ownersSignature(const Source& source)
 {
     const record::Consent& consent = visitOf(source).consent;
@@ -68,7 +49,51 @@ papers::Facts moneyFacts(const Source& source)
     return facts;
 }
 
+/// What was said of it at the counter, with the hand-over: what becomes of that which is missing or owed.
+QStringList saidAtTheCounter(const Source& source)
+{
+    const auto& handed = source.file.dossier.now().handedOver;
+    QStringList said;
+    for (const bench::Event& event : bench::effective(source.file.events)) {
+        if (handed && event.what == bench::What::Noted && event.happened == handed->at) {
+            said += service::text(event.note);
+        }
+    }
+    return said;
+}
+
+/// The picture that was signed on the screen when it went out, if one was.
+QImage handOverSignature(const Source& source)
+{
+    const auto& handed = source.file.dossier.now().handedOver;
+    for (const store::NotedPhoto& photo : source.file.photos) {
+        if (handed && source.picture && photo.use.purpose == record::signaturePhoto &&
+            photo.use.event == handed->event) {
+            return source.picture(photo.use.photo);
+        }
+    }
+    return {};
+}
+
 } // namespace
+
+papers::Points agreedPoints(const record::Consent& consent)
+{
+    papers::Points points;
+    points.lines +=
+        consent.reversible ? tr("A mend that can be undone.") : tr("The mend need not be one that can be undone.");
+    points.lines += consent.visible ? tr("The mend may show.") : tr("The mend should not show.");
+    points.lines += consent.metal ? tr("Metal may be laid on it.") : tr("No metal is laid on it.");
+    if (consent.noFoodUse) {
+        points.lines += tr("Afterwards it is not for food or drink.");
+    }
+    if (consent.hiddenDamage) {
+        points.lines += tr("Damage that cannot be seen now may come to light.");
+    }
+    points.lines += consent.photoUse ? tr("Pictures of it may be shown to others, without a name.")
+                                     : tr("Pictures of it are kept for the record only.");
+    return points;
+}
 
 papers::Paper intakeReceipt(const Source& source)
 {
@@ -151,6 +176,9 @@ papers::Paper outReceipt(const Source& source)
         paper.blocks.emplace_back(
             papers::Paragraph{tr("Less goes out than came in: what is missing is named and agreed below."), true});
     }
+    if (const QStringList said = saidAtTheCounter(source); !said.isEmpty()) {
+        paper.blocks.emplace_back(papers::Points{said});
+    }
     if (!told.waitShortenedBecause.empty()) {
         papers::Facts earlier;
         add(earlier, tr("Handed over early because"), service::text(told.waitShortenedBecause));
@@ -162,6 +190,8 @@ papers::Paper outReceipt(const Source& source)
     taken.who = tr("Taken by");
     if (told.handedOver && told.handedOver->signedHow == "onPaper") {
         taken.instead = tr("signed on paper");
+    } else if (told.handedOver) {
+        taken.drawn = handOverSignature(source);
     }
     paper.blocks.emplace_back(taken);
     paper.blocks.emplace_back(papers::Signature{tr("For the studio"), {}, {}, {}});

@@ -349,9 +349,57 @@ private:
 
     void add(const Sheet::Inset& inset)
     {
-        const QRectF rect(left(), m_y, std::min(wide(), double(m_scribe.px(560))), m_scribe.px(inset.height));
+        const QRectF rect(left(), m_y, std::min(wide(), double(m_scribe.px(inset.widest))), m_scribe.px(inset.height));
         m_fields[inset.key] = mirrored(rect).toAlignedRect();
         m_y += int(rect.height()) + m_scribe.px(10);
+    }
+
+    void add(const Sheet::Pictures& block)
+    {
+        const double side = std::min(wide(), double(m_scribe.px(block.side)));
+        const int across = std::max(1, int((wide() + m_gap) / (side + m_gap)));
+        double rowHigh = 0.0;
+        int column = 0;
+        for (const auto& picture : block.pictures) {
+            if (column == across) {
+                m_y += int(std::ceil(rowHigh)) + m_gap;
+                column = 0;
+                rowHigh = 0.0;
+            }
+            rowHigh = std::max(rowHigh, place(picture, {left() + column * (side + m_gap), double(m_y), side, side}));
+            ++column;
+        }
+        m_y += block.pictures.empty() ? 0 : int(std::ceil(rowHigh)) + m_gap;
+    }
+
+    /// One photo, whole and in the middle of its square. Gives its height with the words under it.
+    double place(const Sheet::Picture& picture, const QRectF& frame)
+    {
+        m_scribe.fill(frame, tokens().plinth, m_scribe.px(6));
+        if (!picture.image.isNull()) {
+            const QSizeF size = QSizeF(picture.image.size()).scaled(frame.size(), Qt::KeepAspectRatio);
+            QRectF inner(QPointF(), size);
+            inner.moveCenter(frame.center());
+            m_scribe.picture(inner, picture.image);
+        }
+        if (picture.act) {
+            m_scribe.frame(frame, tokens().hair, m_scribe.px(1.4), tokens().ground, m_scribe.px(6));
+        }
+        double high = frame.height();
+        if (!picture.caption.isEmpty()) {
+            const double line = m_scribe.lineHeight(Role::Reason);
+            high += m_scribe.px(4) +
+                    m_scribe.lines({frame.left(), frame.bottom() + m_scribe.px(4), frame.width(), 3 * line},
+                                   picture.caption, quiet(Role::Reason), 3);
+        }
+        Hit hit;
+        hit.key = picture.key;
+        hit.rect = QRectF(frame.topLeft(), QSizeF(frame.width(), high)).toAlignedRect();
+        hit.name = picture.caption;
+        hit.kind = picture.act ? HitKind::Other : HitKind::Words;
+        hit.act = picture.act;
+        m_scribe.hit(std::move(hit));
+        return high;
     }
 
     QRectF mirrored(const QRectF& rect) const

@@ -92,8 +92,20 @@ struct Sheet {
     struct Inset {
         QString key{};
         int height = 0; ///< units at 96 dpi
+        int widest = 560;
     };
-    using Block = std::variant<Heading, Words, Row, Field, Choices, Ruler, Portrait, Facts, Inset>;
+    /// Photos beside each other, each with the words under it.
+    struct Picture {
+        QString key{};
+        QImage image{}; ///< null: its place is kept until it is there
+        QString caption{};
+        std::function<void()> act{}; ///< empty: only to be looked at
+    };
+    struct Pictures {
+        std::vector<Picture> pictures{};
+        int side = 150; ///< of each, units at 96 dpi
+    };
+    using Block = std::variant<Heading, Words, Row, Field, Choices, Ruler, Portrait, Facts, Inset, Pictures>;
 
     QString title;
     QString beside; ///< quiet words after the title

@@ -1,5 +1,6 @@
 #include "app/program/opening.h"
 
+#include "app/photos/demophotos.h"
 #include "core/service/datafolder.h"
 #include "core/service/demobench.h"
 #include "core/service/wording.h"
@@ -29,7 +30,8 @@ Result<std::filesystem::path> fileFor(const ProgramOptions& options, const servi
         return options.file.isEmpty() ? ownFile() : std::filesystem::path(options.file.toStdString());
     }
     const std::filesystem::path file = service::demoFile();
-    const Outcome made = service::prepareDemo(file, shelf.book(), now, QTimeZone::systemTimeZone(), options.fresh);
+    const Outcome made = service::prepareDemo(file, shelf.book(), now, QTimeZone::systemTimeZone(), options.fresh,
+                                              photos::drawDemoPhotos);
     if (!made) {
         return made.fault();
     }

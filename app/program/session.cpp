@@ -10,6 +10,7 @@
 #include "app/program/frontdoor.h"
 #include "app/program/notices.h"
 #include "app/program/opening.h"
+#include "app/program/piecelink.h"
 #include "app/program/refusedwindow.h"
 #include "app/program/saveelsewhere.h"
 #include "app/program/sayacts.h"
@@ -54,6 +55,8 @@ public:
           m_settings(QString::fromStdString((service::configFolder() / "window.ini").native()), QSettings::IniFormat),
           m_upkeep(m_keeping, m_clock, {opened.file, m_keeping.isWritable(), lastTold(m_bench.events())}),
           m_frontDoor(opened.file), m_doorLink({makeDoor(), m_bench, m_clock}, m_window, m_gate, m_manner),
+          m_pieceLink({*m_door, m_bench, m_keeping, m_clock, m_settings}, m_window, m_gate, m_manner,
+                      opened.bench.studio),
           m_spaces({m_bench, m_alerts, m_clock}, m_window, m_gate, m_manner),
           m_filed({m_bench, *m_shelf, m_keeping, m_upkeep, m_player, m_window, m_link, m_spaces, m_doorLink, m_clock},
                   opened.bench.studio, m_manner, m_settings),
@@ -234,14 +237,10 @@ private:
 
     void connectPieces()
     {
-        QObject::connect(&m_doorLink, &DoorLink::pieceWanted, &m_window, [this](PieceId piece) {
-            if (!m_bench.bench().piece(piece)) {
-                m_doorLink.openFind(); // what is no longer in the house stands there
-                return;
-            }
-            m_window.showSpace(QStringLiteral("bench"));
-            m_window.bench().panel().openMore(piece);
-        });
+        QObject::connect(&m_doorLink, &DoorLink::pieceWanted, &m_pieceLink, &PieceLink::openPiece);
+        QObject::connect(&m_doorLink.find(), &FindSpace::handOverWanted, &m_pieceLink, &PieceLink::handOver);
+        m_doorLink.find().offerHandOver(true);
+        m_pieceLink.connectPapers(m_spaces);
     }
 
     void connectSound()
@@ -313,6 +312,7 @@ private:
     Upkeep m_upkeep;
     FrontDoor m_frontDoor;
     DoorLink m_doorLink;
+    PieceLink m_pieceLink;
     SpacesLink m_spaces;
     Filed m_filed;
     Notices m_notices;

@@ -53,6 +53,14 @@ struct BackupSeen {
     qint64 missingPictures = 0;
 };
 
+/// One standing text of a paper, as it would be printed now.
+struct PaperTextNow {
+    QString key;
+    QString says; ///< where it stands: "On every care sheet"
+    QStringList lines;
+    bool isOwn = false;
+};
+
 /// Everything that Settings shows.
 struct SettingsNow {
     service::Studio studio;

@@ -1,6 +1,9 @@
 #include "app/settings/settingsspace.h"
 
+#include "app/settings/paperpages.h"
+
 #include <QKeyEvent>
+#include <algorithm>
 
 namespace mend::app {
 
@@ -9,9 +12,10 @@ using service::text;
 
 namespace {
 
-constexpr std::array<SettingsPage, 10> allPages{
-    SettingsPage::Studio, SettingsPage::Hours,      SettingsPage::People, SettingsPage::Places, SettingsPage::Sound,
-    SettingsPage::Look,   SettingsPage::ScreenSize, SettingsPage::Hands,  SettingsPage::Units,  SettingsPage::Backup};
+constexpr std::array<SettingsPage, 11> allPages{SettingsPage::Studio,     SettingsPage::Hours, SettingsPage::People,
+                                                SettingsPage::Places,     SettingsPage::Sound, SettingsPage::Look,
+                                                SettingsPage::ScreenSize, SettingsPage::Hands, SettingsPage::Units,
+                                                SettingsPage::Papers,     SettingsPage::Backup};
 
 bool isModifier(int key)
 {
@@ -43,6 +47,12 @@ void SettingsSpace::setNow(SettingsNow now)
     refresh();
 }
 
+void SettingsSpace::setPaperTexts(std::vector<PaperTextNow> texts)
+{
+    m_paperTexts = std::move(texts);
+    refresh();
+}
+
 void SettingsSpace::openSettings(SettingsPage page)
 {
     m_page = page;
@@ -51,6 +61,7 @@ void SettingsSpace::openSettings(SettingsPage page)
     m_place = {};
     m_slots.clear();
     m_backup.clear();
+    m_paper.clear();
     beginEditing();
     openPage();
 }
@@ -107,6 +118,8 @@ Sheet SettingsSpace::listSheet()
             return tr("Hands and pedal");
         case SettingsPage::Units:
             return tr("Units");
+        case SettingsPage::Papers:
+            return tr("Words on papers");
         case SettingsPage::Backup:
             return tr("Backup");
         }
@@ -151,6 +164,10 @@ QString SettingsSpace::valueOf(SettingsPage page) const
     case SettingsPage::Units:
         return service::joined(
             {m_now.studio.fahrenheit ? tr("°F") : tr("°C"), m_now.studio.inches ? tr("in") : tr("mm")});
+    case SettingsPage::Papers: {
+        const auto own = std::ranges::count_if(m_paperTexts, [](const PaperTextNow& text) { return text.isOwn; });
+        return own == 0 ? tr("as they ship") : tr("%1 of them your own").arg(own);
+    }
     case SettingsPage::Backup:
         return m_now.backups.empty() ? tr("none yet")
                                      : tr("last one %1").arg(service::agoWords(m_now.at - m_now.backups.front().made));
@@ -179,10 +196,44 @@ Sheet SettingsSpace::pageSheet()
         return handsSheet();
     case SettingsPage::Units:
         return unitsSheet();
+    case SettingsPage::Papers:
+        return papersSheet();
     case SettingsPage::Backup:
         return backupSheet();
     }
     return {};
+}
+
+Sheet SettingsSpace::papersSheet()
+{
+    PaperActs acts;
+    acts.open = [this](const QString& key) {
+        const auto text = std::ranges::find(m_paperTexts, key, &PaperTextNow::key);
+        m_paper = key;
+        m_paragraphs = text == m_paperTexts.end() ? QStringList() : text->lines;
+        refresh();
+    };
+    acts.leave = [this] {
+        m_paper.clear();
+        refresh();
+    };
+    acts.edited = [this](int paragraph, const QString& words) {
+        while (m_paragraphs.size() <= paragraph) {
+            m_paragraphs += QString();
+        }
+        m_paragraphs[paragraph] = words;
+        refresh();
+    };
+    const auto tell = [this](const QStringList& words) {
+        const QString key = m_paper;
+        m_paper.clear();
+        refresh();
+        Q_EMIT paperTextTold(key, words.join(QLatin1Char('\n')));
+    };
+    acts.keep = [this, tell] { tell(m_paragraphs); };
+    acts.reset = [tell] { tell({}); };
+    const auto text = std::ranges::find(m_paperTexts, m_paper, &PaperTextNow::key);
+    return text == m_paperTexts.end() ? paperTextsSheet(m_paperTexts, acts) : paperTextSheet(*text, m_paragraphs, acts);
 }
 
 void SettingsSpace::wish(LookWishes look)

@@ -12,7 +12,7 @@
 namespace mend::app {
 
 /// The pages of Settings, in the order of the list.
-enum class SettingsPage { Studio, Hours, People, Places, Sound, Look, ScreenSize, Hands, Units, Backup };
+enum class SettingsPage { Studio, Hours, People, Places, Sound, Look, ScreenSize, Hands, Units, Papers, Backup };
 
 /// Studio, people, places, sound, look, units, backup. It shows what it is given and says what was wished.
 class SettingsSpace : public parts::SheetSpace {
@@ -23,6 +23,7 @@ public:
 
     void setManner(const service::Manner& manner);
     void setNow(SettingsNow now);
+    void setPaperTexts(std::vector<PaperTextNow> texts);
     void openSettings(SettingsPage page);
     /// The test sound was played: a person is asked whether it was heard.
     void askHeard();
@@ -38,6 +39,8 @@ Q_SIGNALS:
     void soundTestWanted();
     void soundHeard(bool heard);
     void pedalKeyChosen(int key); ///< a Qt::Key; 0: none
+    /// The words of a standing text, one paragraph a line; none: those that ship are wanted back.
+    void paperTextTold(const QString& key, const QString& words);
     void backupWanted();
     void backupPicked(const QString& file);    ///< what is in it is wanted
     void goingBackWanted(const QString& file); ///< the bench is to go on from that backup
@@ -57,6 +60,7 @@ private:
     parts::Sheet screenSheet();
     parts::Sheet handsSheet();
     parts::Sheet unitsSheet();
+    parts::Sheet papersSheet();
     parts::Sheet backupSheet();
     QString valueOf(SettingsPage page) const;
     void beginEditing();
@@ -87,6 +91,9 @@ private:
     record::Place m_place;                ///< the place that is told now
     QString m_slots;
     QString m_fault;
+    std::vector<PaperTextNow> m_paperTexts;
+    QString m_paper;          ///< the key of the text that is rewritten
+    QStringList m_paragraphs; ///< of it, as typed
     QString m_backup;         ///< the backup that was picked
     bool m_asking = false;    ///< did you hear it?
     bool m_capturing = false; ///< the next key is the pedal's

@@ -71,8 +71,8 @@ void SpacesLink::addSpaces()
     dress();
     connect(&m_window, &MainWindow::lookChanged, this, dress);
     connect(&m_window, &MainWindow::spaceChanged, this, [this](const QString& key) {
-        // Whoever brings a piece stands at the screen and reads no other owner's name on it.
-        m_window.bench().coverOwners(key == QLatin1String("addpiece"));
+        // Whoever brings or fetches a piece stands at the screen and reads no other owner's name on it.
+        m_window.bench().coverOwners(key == QLatin1String("addpiece") || key == QLatin1String("handover"));
         m_daysBack = 0;
         show();
     });

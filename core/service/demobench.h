@@ -6,6 +6,8 @@
 #include "core/store/store.h"
 
 #include <filesystem>
+#include <functional>
+#include <vector>
 
 namespace mend::service {
 
@@ -17,6 +19,15 @@ struct DemoBench {
     Instant now; ///< the moment it stands at
 };
 
+/// A photo of one of its pieces, with what is told of it.
+struct DemoPhoto {
+    store::Bytes working;
+    store::Bytes thumbnail;
+    store::NotedPhoto noted; ///< its hash is filled in when it is written
+};
+/// Draws them; the core cannot.
+using DrawPhotos = std::function<std::vector<DemoPhoto>(const bench::Roster& roster, Instant now)>;
+
 /// How long after opening the demo its first alert sounds.
 constexpr Span demoFirstAlert = std::chrono::seconds(60);
 
@@ -27,7 +38,8 @@ constexpr Span demoFirstAlert = std::chrono::seconds(60);
 Result<DemoBench> demoBench(const rules::RuleBook& book, const Moment& now, const QTimeZone& zone);
 
 /// Writes it to a new file, with the three years behind it (see demopast.h).
-Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const std::filesystem::path& file);
+Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const std::filesystem::path& file,
+                  const DrawPhotos& draw = {});
 
 /// The demo's own file, in the person's data folder.
 std::filesystem::path demoFile();
@@ -35,6 +47,6 @@ std::filesystem::path demoFile();
 /// Makes the demo file where it is absent, older than four hours, or `fresh` is asked for; else leaves it
 /// as it is. Conflict: the file there is not a demo. Locked: it is open in another program.
 Outcome prepareDemo(const std::filesystem::path& file, const rules::RuleBook& book, const Moment& now,
-                    const QTimeZone& zone, bool fresh);
+                    const QTimeZone& zone, bool fresh, const DrawPhotos& draw = {});
 
 } // namespace mend::service

@@ -3,6 +3,7 @@
 #include "core/service/datafolder.h"
 #include "core/service/demopast.h"
 #include "core/store/bulk.h"
+#include "core/store/seal.h"
 
 #include <set>
 
@@ -58,7 +59,7 @@ private:
 
 fs::path demoFile() { return benchFolder() / "demo.mendbench"; }
 
-Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const fs::path& file)
+Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const fs::path& file, const DrawPhotos& draw)
 {
     store::OpenOptions options;
     options.mode = store::OpenMode::CreateIfMissing;
@@ -68,6 +69,7 @@ Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const fs::
     }
     const EventId last = demo.events.empty() ? EventId() : demo.events.back().id;
     const DemoPast past = demoPast(demo.roster, last, book, demo.now, demoSeed);
+    std::vector<DemoPhoto> photos = draw ? draw(demo.roster, demo.now) : std::vector<DemoPhoto>{};
     return opened.value()->fill([&](store::Bulk& bulk) {
         Writes write;
         for (const store::RuleText& text : revisionsOf(demo.events, book, {})) {
@@ -97,12 +99,17 @@ Outcome writeDemo(const DemoBench& demo, const rules::RuleBook& book, const fs::
         }
         write(bulk.append(demo.events));
         write(bulk.append(past.events));
+        for (DemoPhoto& photo : photos) {
+            photo.noted.use.photo = store::toHex(store::sha256(photo.working));
+            write(bulk.putPhoto(photo.noted.use.photo, photo.working, photo.thumbnail));
+            write(bulk.use(photo.noted));
+        }
         return write.outcome();
     });
 }
 
 Outcome prepareDemo(const fs::path& file, const rules::RuleBook& book, const Moment& now, const QTimeZone& zone,
-                    bool fresh)
+                    bool fresh, const DrawPhotos& draw)
 {
     const auto built = builtAt(file);
     if (!built) {
@@ -125,7 +132,7 @@ Outcome prepareDemo(const fs::path& file, const rules::RuleBook& book, const Mom
     const fs::path half = file.string() + ".new";
     std::error_code ignored;
     fs::remove(half, ignored);
-    if (const Outcome written = writeDemo(demo.value(), book, half); !written) {
+    if (const Outcome written = writeDemo(demo.value(), book, half, draw); !written) {
         return written;
     }
     {

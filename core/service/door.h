@@ -2,6 +2,7 @@
 
 #include "core/base/clock.h"
 #include "core/service/benchservice.h"
+#include "core/service/handingover.h"
 #include "core/service/piecefile.h"
 #include "core/store/storethread.h"
 
@@ -83,6 +84,8 @@ public:
     EventId shortenWait(PieceId piece, Instant from, const std::string& reason);
     EventId agree(PieceId piece);
     EventId handOver(PieceId piece, const std::string& takenBy, const std::string& signedHow);
+    /// The whole of a hand-over as one act, to be taken back as one; none where the piece is not in the house.
+    std::vector<EventId> handOver(const HandingOver& told);
     EventId returnUnmended(PieceId piece, const std::string& reason);
 
     /// Takes a person out of the file for ever; see Store::erase.

@@ -136,6 +136,14 @@ EventId Door::handOver(PieceId piece, const std::string& takenBy, const std::str
     return tell(std::move(event));
 }
 
+std::vector<EventId> Door::handOver(const HandingOver& told)
+{
+    if (!m_bench.bench().piece(told.piece)) {
+        return {};
+    }
+    return m_bench.tell(eventsOf(told, of(What::HandedOver, told.piece)));
+}
+
 EventId Door::returnUnmended(PieceId piece, const std::string& reason)
 {
     Event event = of(What::ReturnedUnmended, piece);

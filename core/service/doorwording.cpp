@@ -69,6 +69,23 @@ QString moneyWords(const Money& money, const Manner& manner)
     return sayDoor("%1 %2").arg(isNegative ? manner.locale.negativeSign() + whole : whole, text(money.currency()));
 }
 
+QString markWords(record::MarkKind kind)
+{
+    switch (kind) {
+    case record::MarkKind::Chip:
+        return sayDoor("chip");
+    case record::MarkKind::Crack:
+        return sayDoor("crack");
+    case record::MarkKind::Loss:
+        return sayDoor("loss");
+    case record::MarkKind::OldMend:
+        return sayDoor("old mend");
+    case record::MarkKind::Stain:
+        return sayDoor("stain");
+    }
+    return {};
+}
+
 QString dayWords(CivilDay day, const Manner& manner)
 {
     const QDate date(static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),

@@ -4,6 +4,7 @@
 #include "core/bench/counter.h"
 #include "core/bench/handover.h"
 #include "core/record/intake.h"
+#include "core/record/photo.h"
 #include "core/service/wording.h"
 
 #include <QString>
@@ -12,6 +13,9 @@ namespace mend::service {
 
 /// "128.50 €" as this language writes it, with the currency's own decimals.
 QString moneyWords(const Money& money, const Manner& manner);
+
+/// What a mark on a photo says: "chip", "old mend".
+QString markWords(record::MarkKind kind);
 
 /// A day in words, for people and papers: "Saturday, 20 March 2027".
 QString dayWords(CivilDay day, const Manner& manner);

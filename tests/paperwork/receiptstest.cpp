@@ -1,5 +1,7 @@
+#include "core/service/handingover.h"
 #include "tests/paperwork/sample.h"
 
+#include <algorithm>
 #include <gtest/gtest.h>
 
 using namespace mend;
@@ -87,6 +89,32 @@ TEST(Receipts, AMissingFragmentIsSaidAtTheDoor)
     told.fragments = {7, 6};
     expectAll(wordsOf(paperOf(Kind::OutReceipt, sample.source())),
               {"Less goes out than came in", "Fragments going out"});
+}
+
+TEST(Receipts, WhatWasSaidAndSignedAtTheCounterStandsOnTheOutReceipt)
+{
+    Sample sample;
+    service::HandingOver told;
+    told.piece = sample.file.piece.id;
+    told.fragmentsOut = 6;
+    told.missing = "one fragment stays here and is looked for";
+    told.takenBy = "her brother";
+    told.signedHow = "drawn";
+    bench::Event blank;
+    blank.happened = blank.recorded = sample.now;
+    auto number = sample.bench.events().back().id.value();
+    for (bench::Event& event : service::eventsOf(told, blank)) {
+        event.id = EventId(++number);
+        sample.bench.events().push_back(event);
+    }
+    sample.refold();
+    sample.file.photos = {{{std::string(64, '5'), told.piece, EventId(number), record::signaturePhoto}, {}}};
+    const papers::Paper paper = paperOf(Kind::OutReceipt, sample.source());
+    EXPECT_TRUE(wordsOf(paper).contains(QStringLiteral("one fragment stays here and is looked for")));
+    EXPECT_TRUE(std::ranges::any_of(paper.blocks, [](const papers::Block& block) {
+        const auto* signature = std::get_if<papers::Signature>(&block);
+        return signature && !signature->drawn.isNull();
+    }));
 }
 
 TEST(Receipts, TheTagSaysNotWhoseItIs)

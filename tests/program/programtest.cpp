@@ -162,7 +162,7 @@ TEST_F(RealProgram, GoesBackToABackupThatAPersonPicksAndKeepsWhatStoodThere)
     ASSERT_TRUE(tap("Wiped back, Heron bowl"));
     ASSERT_TRUE(waitForTold(demo(), bench::What::Done, before + 1));
     ASSERT_TRUE(tap("Settings"));
-    ASSERT_TRUE(tapKey("settings/9"));
+    ASSERT_TRUE(tapKey("settings/10"));
     ASSERT_TRUE(tapKey("backup/bench-"));
     EXPECT_TRUE(reads("Pieces in the house then")) << qPrintable(program.all());
     EXPECT_TRUE(reads("The last thing told in it"));

@@ -12,6 +12,12 @@
 #include <QCoreApplication>
 #include <QElapsedTimer>
 
+#include <array>
+#include <csignal>
+
+#include <sys/wait.h>
+#include <unistd.h>
+
 using namespace mend;
 using namespace mend::service;
 using namespace mend::test;
@@ -83,7 +89,99 @@ struct House {
     std::unique_ptr<Door> door;
 };
 
+/// A hand-over with everything that can be told at one.
+HandingOver wholeHandOver(PieceId piece)
+{
+    HandingOver told;
+    told.piece = piece;
+    told.fragmentsOut = 4;
+    told.accessoriesOut = 2;
+    told.missing = "one fragment stays here";
+    told.waitReason = "it is only to be looked at";
+    told.paid = Money(2500, "EUR");
+    told.takenBy = "her brother";
+    told.signedHow = "drawn";
+    return told;
+}
+
+void expectHandedOver(const PieceFile& file)
+{
+    const bench::VisitFacts& visit = file.dossier.now();
+    ASSERT_TRUE(visit.handedOver);
+    EXPECT_EQ(visit.handedOver->takenBy, "her brother");
+    EXPECT_EQ(visit.handedOver->signedHow, "drawn");
+    EXPECT_EQ(visit.fragments.out, 4);
+    EXPECT_EQ(visit.accessories.out, 2);
+    EXPECT_EQ(visit.payments.back().money, Money(2500, "EUR"));
+    EXPECT_EQ(visit.waitShortenedBecause, "it is only to be looked at");
+    EXPECT_TRUE(std::ranges::any_of(file.events, [](const bench::Event& event) {
+        return event.what == What::Noted && event.note == "one fragment stays here";
+    }));
+}
+
 } // namespace
+
+TEST(Door, AHandOverIsOneActAndIsTakenBackAsOne)
+{
+    const Scratch scratch;
+    House house(scratch);
+    const store::TakenIn taken = house.takeIn(somePage());
+    const bench::Dossier before = house.file(taken.piece).dossier;
+    const auto told = house.door->handOver(wholeHandOver(taken.piece));
+    ASSERT_EQ(told.size(), 6U);
+    EXPECT_EQ(house.bench->bench().piece(taken.piece), nullptr);
+    expectHandedOver(house.file(taken.piece));
+    EXPECT_TRUE(house.door->handOver(wholeHandOver(taken.piece)).empty()) << "it is no longer here";
+    house.bench->undo(told);
+    EXPECT_NE(house.bench->bench().piece(taken.piece), nullptr);
+    EXPECT_EQ(house.file(taken.piece).dossier, before);
+}
+
+TEST(Door, APieceThatGoesBackUnmendedIsNotHandedOver)
+{
+    const Scratch scratch;
+    House house(scratch);
+    const store::TakenIn taken = house.takeIn(somePage());
+    HandingOver told = wholeHandOver(taken.piece);
+    told.unmended = "it cannot be mended";
+    house.door->handOver(told);
+    const PieceFile file = house.file(taken.piece);
+    EXPECT_TRUE(file.dossier.now().returnedUnmended);
+    EXPECT_FALSE(file.dossier.now().handedOver);
+}
+
+TEST(Door, AnAcknowledgedHandOverSurvivesAKill)
+{
+    const Scratch scratch;
+    store::TakenIn taken;
+    {
+        House house(scratch);
+        taken = house.takeIn(somePage());
+    }
+    std::array<int, 2> ends{};
+    ASSERT_EQ(::pipe(ends.data()), 0);
+    const pid_t child = ::fork();
+    if (child == 0) {
+        House house(scratch);
+        const auto told = house.door->handOver(wholeHandOver(taken.piece));
+        const bool stored = told.size() == 6 && house.thread->waitUntilStored(std::chrono::seconds(20));
+        const char answer = stored ? 'y' : 'n';
+        (void)!::write(ends[1], &answer, 1);
+        for (;;) {
+            ::pause(); // until it is killed: nothing is put away in order
+        }
+    }
+    ::close(ends[1]);
+    char answer = 'n';
+    EXPECT_EQ(::read(ends[0], &answer, 1), 1);
+    ::close(ends[0]);
+    ::kill(child, SIGKILL);
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    ASSERT_EQ(answer, 'y');
+    House again(scratch);
+    expectHandedOver(again.file(taken.piece));
+}
 
 TEST(Door, TakesAPieceInAndTheBenchKnowsItAtOnce)
 {

@@ -29,6 +29,18 @@ SettingsNow given()
     return now;
 }
 
+std::vector<PaperTextNow> paperTexts()
+{
+    return {{QStringLiteral("care.general"),
+             QStringLiteral("On every care sheet"),
+             {QStringLiteral("For display or dry use."), QStringLiteral("No dishwasher, no oven.")},
+             false},
+            {QStringLiteral("quote.estimate"),
+             QStringLiteral("On the quote, below the figures"),
+             {QStringLiteral("This is our estimate.")},
+             true}};
+}
+
 class SettingsScreen : public testing::Test {
 protected:
     SettingsScreen()
@@ -329,6 +341,39 @@ TEST_F(SettingsScreen, GoesBackToABackupOnlyOnceItWasFoundGood)
     EXPECT_TRUE(says(space.page(), QStringLiteral("Make one now")));
 }
 
+TEST_F(SettingsScreen, TheWordsOfAPaperAreRewrittenParagraphByParagraph)
+{
+    QStringList told;
+    QObject::connect(&space, &SettingsSpace::paperTextTold, &space, [&told](const QString& key, const QString& words) {
+        told += {key, words};
+    });
+    space.setPaperTexts(paperTexts());
+    open(SettingsPage::Papers);
+    EXPECT_TRUE(says(space.list(), QStringLiteral("1 of them your own")));
+    tap("settings/paper/care.general");
+    keys_("paragraph/1", "No oven.");
+    keys_("paragraph/2", "Ask us.");
+    tap("papertext/keep");
+    EXPECT_EQ(told, QStringList({QStringLiteral("care.general"),
+                                 QStringLiteral("For display or dry use.\nNo oven.\nAsk us.")}));
+}
+
+TEST_F(SettingsScreen, OnlyOwnWordsCanBeSetBack)
+{
+    QStringList told;
+    QObject::connect(&space, &SettingsSpace::paperTextTold, &space, [&told](const QString& key, const QString& words) {
+        told += {key, words};
+    });
+    space.setPaperTexts(paperTexts());
+    open(SettingsPage::Papers);
+    tap("settings/paper/care.general");
+    EXPECT_FALSE(space.page().hit(QStringLiteral("papertext/reset")));
+    tap("settings/papers");
+    tap("settings/paper/quote.estimate");
+    tap("papertext/reset");
+    EXPECT_EQ(told, QStringList({QStringLiteral("quote.estimate"), QString()}));
+}
+
 class SettingsWalk : public testing::TestWithParam<SpaceWay> {};
 
 TEST_P(SettingsWalk, EverySpotOfEveryPageCanBeHitReadAndNamed)
@@ -341,10 +386,14 @@ TEST_P(SettingsWalk, EverySpotOfEveryPageCanBeHitReadAndNamed)
     space.setLook(way.look());
     space.setNow(given());
     space.show();
-    for (int page = 0; page < 10; ++page) {
+    space.setPaperTexts(paperTexts());
+    for (int page = 0; page <= int(SettingsPage::Backup); ++page) {
         space.openSettings(static_cast<SettingsPage>(page));
         if (static_cast<SettingsPage>(page) == SettingsPage::Sound) {
             space.askHeard();
+        }
+        if (static_cast<SettingsPage>(page) == SettingsPage::Papers) {
+            click(space.page(), QStringLiteral("settings/paper/quote.estimate"));
         }
         const Walk found = walkSheets({&space.list(), &space.page()}, way.look());
         EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "") << "page " << page;
