@@ -25,6 +25,9 @@ constexpr auto usage = "mendbench-desk: look after a bench file without a window
                        "      --at TIME                       as it stands then: 2026-03-08T13:42:05Z\n"
                        "  mendbench-desk rules FILE...        every fault in rule files, with its place\n"
                        "  mendbench-desk plan PROBLEM.json    plans a bench; the problem as JSON (bench-plan/1)\n"
+                       "  mendbench-desk plan FILE            what needs hands next on the bench, and when\n"
+                       "      --at TIME                       as it stands then\n"
+                       "      --problem                       that bench as such a problem\n"
                        "      --seconds S                     for so long at most, 5 if it is not said\n"
                        "      --seed N                        the same seed tries the same things first\n"
                        "  mendbench-desk find FILE TEXT...    pieces and people by number, name, phone, looks\n"
@@ -53,6 +56,7 @@ struct Command {
     std::optional<PlanEffort> effort;
     std::string person;
     bool fresh = false;
+    bool problem = false;
     bool letter = false;
     bool json = false;
 };
@@ -136,8 +140,11 @@ Answer run(const Command& command, const Clock& clock)
     if (!takesFiles(command)) {
         return misuse(QStringLiteral("%1 wants other files than these").arg(command.verb));
     }
-    if (command.at && command.verb != QStringLiteral("board")) {
-        return misuse(QStringLiteral("--at is for board alone"));
+    if (command.at && command.verb != QStringLiteral("board") && command.verb != QStringLiteral("plan")) {
+        return misuse(QStringLiteral("--at is for board and plan alone"));
+    }
+    if (command.problem && command.verb != QStringLiteral("plan")) {
+        return misuse(QStringLiteral("--problem is for plan alone"));
     }
     if (command.effort && command.verb != QStringLiteral("plan")) {
         return misuse(QStringLiteral("--seconds and --seed are for plan alone"));
@@ -163,6 +170,13 @@ Answer run(const Command& command, const Clock& clock)
     case 4:
         return checkRules(command.files);
     case 6:
+        if (isBenchFile(command.files[0])) {
+            return planBenchFile(command.files[0], command.effort.value_or(PlanEffort{}), command.at, command.problem,
+                                 clock);
+        }
+        if (command.at || command.problem) {
+            return misuse(QStringLiteral("--at and --problem are for a bench file"));
+        }
         return planProblem(command.files[0], command.effort.value_or(PlanEffort{}));
     case 7:
         return findIn(command.files[0], joined(command.files));
@@ -201,7 +215,8 @@ int desk(const QStringList& arguments)
     const QCommandLineOption seed(QStringLiteral("seed"), {}, QStringLiteral("N"));
     const QCommandLineOption person(QStringLiteral("person"), {}, QStringLiteral("PERSON"));
     const QCommandLineOption letter(QStringLiteral("letter"));
-    parser.addOptions({json, help, version, at, fresh, letter, seconds, seed, person});
+    const QCommandLineOption problem(QStringLiteral("problem"));
+    parser.addOptions({json, help, version, at, fresh, letter, problem, seconds, seed, person});
     const bool understood = parser.parse(arguments);
     if (!understood) {
         return say(misuse(parser.errorText()), arguments.contains(QStringLiteral("--json")));
@@ -218,6 +233,7 @@ int desk(const QStringList& arguments)
     command.json = parser.isSet(json);
     command.fresh = parser.isSet(fresh);
     command.letter = parser.isSet(letter);
+    command.problem = parser.isSet(problem);
     command.person = parser.value(person).toStdString();
     QStringList words = parser.positionalArguments();
     command.verb = words.isEmpty() ? QString() : words.takeFirst();

@@ -1,14 +1,10 @@
-#include "app/desk/planwords.h"
-#include "app/desk/verbs.h"
+#include "app/desk/planning.h"
 
 #include "core/exchange/planreader.h"
-#include "core/exchange/planwhy.h"
-#include "core/plan/planner.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
 
-#include <chrono>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
@@ -39,30 +35,6 @@ Answer faultsIn(const std::string& file, const std::vector<exchange::JsonFault>&
     return answer;
 }
 
-/// "optimal", "promises_optimal" (the flow may still be better) or "feasible".
-std::string statusOf(const plan::Planned& planned)
-{
-    if (planned.flowProven) {
-        return "optimal";
-    }
-    return planned.promisesProven ? "promises_optimal" : "feasible";
-}
-
-/// How long the reasons are looked for, once it is proven that there is no plan.
-constexpr std::chrono::seconds longestWhy{5};
-
-Answer whyNone(const plan::Problem& problem)
-{
-    const auto until = std::chrono::steady_clock::now() + longestWhy;
-    const plan::WhyNot why = plan::whyNot(problem, [until] { return std::chrono::steady_clock::now() >= until; });
-    Answer answer;
-    answer.ending = Ending::NoPlan;
-    answer.text = whyNotWords(problem, why);
-    const std::string json = exchange::whyNotText(problem, why);
-    answer.data = QJsonDocument::fromJson(QByteArray::fromStdString(json)).object();
-    return answer;
-}
-
 } // namespace
 
 Answer planProblem(const std::string& file, const PlanEffort& effort)
@@ -79,28 +51,14 @@ Answer planProblem(const std::string& file, const PlanEffort& effort)
         return faultsIn(file, read.faults);
     }
 
-    const auto until = std::chrono::steady_clock::now() + std::chrono::duration<double>(effort.seconds);
-    plan::Effort search;
-    search.seed = effort.seed;
-    search.enough = [until] { return std::chrono::steady_clock::now() >= until; };
-    const plan::Planned planned = plan::planBench(*read.problem, search);
-
+    const plan::Planned planned = planFor(*read.problem, effort);
+    if (!planned.table) {
+        return withoutPlan(*read.problem, planned);
+    }
+    const std::string solution = exchange::planSolutionText(*read.problem, *planned.table, statusOf(planned));
     Answer answer;
-    switch (planned.verdict) {
-    case plan::Planned::Verdict::Plan: {
-        const std::string solution = exchange::planSolutionText(*read.problem, *planned.table, statusOf(planned));
-        answer.text = QString::fromStdString(solution);
-        answer.data = QJsonDocument::fromJson(QByteArray::fromStdString(solution)).object();
-        return answer;
-    }
-    case plan::Planned::Verdict::NoPlan:
-        return whyNone(*read.problem);
-    case plan::Planned::Verdict::NotFound:
-        break;
-    }
-    answer.ending = Ending::NotFound;
-    answer.text = QStringLiteral("no plan was found in the time, which does not mean that there is none\n");
-    answer.data = {{QStringLiteral("planned"), false}, {QStringLiteral("proven"), false}};
+    answer.text = QString::fromStdString(solution);
+    answer.data = QJsonDocument::fromJson(QByteArray::fromStdString(solution)).object();
     return answer;
 }
 

@@ -30,6 +30,12 @@ struct PlanEffort {
     std::uint64_t seed = 1;
 };
 Answer planProblem(const std::string& file, const PlanEffort& effort);
+/// What hands are needed for next on a bench file, as it stands at `at` or now; also of a file that is in use.
+/// `asProblem`: not the plan but the bench as a plan problem (bench-plan/1), to be looked at or planned elsewhere.
+Answer planBenchFile(const std::string& file, const PlanEffort& effort, std::optional<Instant> at, bool asProblem,
+                     const Clock& clock);
+/// Whether a file is a bench file by its first bytes, and no plan problem.
+bool isBenchFile(const std::string& file);
 /// Makes the demo bench at `file` (empty: its usual place) and says where it is.
 Answer makeDemo(const std::string& file, bool fresh, const Clock& clock);
 

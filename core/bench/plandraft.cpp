@@ -34,7 +34,8 @@ void PlanDraft::setStaff(const Staffing& staffing)
 {
     m_result.people = staffing.people;
     for (const PersonId id : staffing.people) {
-        m_result.problem.people.push_back("person " + std::to_string(id.value()));
+        const record::Person* person = m_bench.roster.person(id);
+        m_result.problem.people.push_back(named(person ? person->name : "hands"));
     }
     for (const InstantRange& open : staffing.open) {
         const plan::Stretch stretch{m_result.minuteUp(open.from), m_result.minuteDown(open.to)};
@@ -48,7 +49,8 @@ void PlanDraft::beginPiece(PieceId piece, std::optional<Minute> promised)
 {
     m_result.pieces.push_back(piece);
     plan::Piece row;
-    row.id = "piece " + std::to_string(piece.value());
+    const PieceState* state = m_bench.piece(piece);
+    row.id = named(state ? state->piece.number + " " + state->piece.benchName : "room");
     row.weight = promised ? 1 : 0;
     row.promised = promised.value_or(m_result.problem.horizon);
     m_result.problem.pieces.push_back(row);
@@ -57,7 +59,6 @@ void PlanDraft::beginPiece(PieceId piece, std::optional<Minute> promised)
 void PlanDraft::beginRoom(const Staffing& staffing)
 {
     beginPiece(PieceId{}, std::nullopt);
-    m_result.problem.pieces.back().id = "room";
     for (const Booking& booking : staffing.taken) {
         // Cut to whole minutes of the hours that the hands would have.
         const Minute from = std::max(m_result.problem.now, m_result.minuteUp(booking.when.from));
@@ -67,12 +68,29 @@ void PlanDraft::beginRoom(const Staffing& staffing)
         }
         plan::Step step;
         step.kind = booking.what;
-        step.id = "taken " + std::to_string(m_result.steps.size());
+        step.id = named(booking.what);
         step.duration = to - from;
         step.earliest = from;
         step.latestEnd = to;
         add(std::move(step), {});
     }
+}
+
+/// What a mender reads in a reason; a second one of the same name is told apart by a figure.
+std::string PlanDraft::named(const std::string& name)
+{
+    const int count = ++m_names[name];
+    return count == 1 ? name : named(name + " #" + std::to_string(count));
+}
+
+std::string PlanDraft::nameOf(PieceId piece, const StageInstance& at, const std::string& act) const
+{
+    const PieceState* state = m_bench.piece(piece);
+    std::string name = (state ? state->piece.number + " " + state->piece.benchName : std::string()) + ": " + act;
+    if (at.repetition > 1) {
+        name += ", " + std::to_string(at.repetition);
+    }
+    return name;
 }
 
 int PlanDraft::add(plan::Step step, const PlanStep& means)
@@ -87,7 +105,7 @@ int PlanDraft::addStage(const StageInstance& at, const rules::Stage& stage, Minu
 {
     plan::Step step;
     const PieceId piece = m_result.pieces.back();
-    step.id = std::to_string(piece.value()) + " " + at.stage + " " + std::to_string(at.repetition);
+    step.id = named(nameOf(piece, at, stage.act));
     step.kind = at.stage;
     step.duration = hands;
     Held held;
@@ -136,7 +154,9 @@ int PlanDraft::addDone(const PieceState& piece, const StageRecord& told)
         return held->second;
     }
     plan::Step step;
-    step.id = std::to_string(piece.piece.id.value()) + " " + told.at.stage + " " + std::to_string(told.at.repetition);
+    const rules::Procedure* procedure = procedureOf(piece, m_book);
+    const rules::Stage* stage = procedure ? procedure->find(told.at.stage) : nullptr;
+    step.id = named(nameOf(piece.piece.id, told.at, stage ? stage->act : told.at.stage));
     step.kind = told.at.stage;
     step.started = m_result.minuteDown(told.firstTouch.value_or(*told.lastTouch));
     step.duration = std::max(1, m_result.minuteDown(*told.lastTouch) - *step.started);
@@ -148,7 +168,7 @@ int PlanDraft::addAfter(int before, Minute minutes)
 {
     plan::Step step;
     const plan::Step& done = m_result.problem.steps[plan::slot(before)];
-    step.id = done.id + " then " + std::to_string(m_result.steps.size());
+    step.id = named("after " + done.id);
     step.kind = "by itself";
     step.hands = false;
     step.duration = std::max(1, minutes);
@@ -229,7 +249,7 @@ plan::Wait& PlanDraft::waitBetween(int from, int to)
     const auto [held, fresh] = m_waits.try_emplace({from, to}, m_result.problem.waits.size());
     if (fresh) {
         tie(from, to, 1, std::nullopt);
-        m_result.problem.waits.push_back({"wait " + std::to_string(held->second), from, to, {}, {}});
+        m_result.problem.waits.push_back({named("wait after " + step(from).id), from, to, {}, {}});
     }
     return m_result.problem.waits[held->second];
 }
@@ -295,7 +315,8 @@ void PlanDraft::addInForce(const StateInForce& state, int ender)
         return;
     }
     plan::Step step;
-    step.id = "in force " + std::to_string(m_result.steps.size());
+    const rules::BenchState* known = m_book.state(state.state);
+    step.id = named(known ? known->text : state.state);
     step.kind = state.state;
     step.hands = false;
     step.started = std::min(now - 1, m_result.minuteDown(state.since));

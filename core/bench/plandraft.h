@@ -65,6 +65,8 @@ private:
         int wait = -1;
     };
 
+    std::string named(const std::string& name);
+    std::string nameOf(PieceId piece, const StageInstance& at, const std::string& act) const;
     int add(plan::Step step, const PlanStep& means);
     int addStage(const StageInstance& at, const rules::Stage& stage, plan::Minute hands);
     int resourceOf(const std::string& id, int capacity);
@@ -81,6 +83,7 @@ private:
     std::map<std::pair<int, int>, std::size_t> m_waits;
     std::map<PlanStep, int, bool (*)(const PlanStep&, const PlanStep&)> m_done;
     std::vector<Held> m_held;
+    std::map<std::string, int> m_names;
 };
 
 } // namespace mend::bench

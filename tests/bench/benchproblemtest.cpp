@@ -1,4 +1,4 @@
-#include "core/bench/benchproblem.h"
+#include "core/bench/benchplan.h"
 
 #include "core/bench/hazardcheck.h"
 #include "core/exchange/planreader.h"
@@ -343,6 +343,32 @@ TEST(BenchProblem, ALongChipIsFilledInMoreRuns)
     EXPECT_TRUE(more.tooTight.empty());
     EXPECT_GT(more.moreRuns.at(dish), 0);
     EXPECT_GE(stepOf(more, dish, "fillRun", 6 + more.moreRuns.at(dish)), 0);
+}
+
+TEST(BenchPlan, SaysByWhenEachStartHasToBeMade)
+{
+    TestBench bench(shippedRules(), 24.0);
+    keepHours(bench);
+    const PieceId bowl = bench.add(gold, 0, 1, 4).id;
+    bench.upTo(bowl, "lineCoat", 0);
+    const BenchProblem made = problemAt(bench, 3000);
+    const plan::Planned result = planned(made);
+    ASSERT_TRUE(result.table.has_value());
+    const std::vector<PlannedHands> hands = plannedHands(made, *result.table);
+    const auto of = [&](const std::string& stage) {
+        return *std::ranges::find(hands, stage, [](const PlannedHands& each) { return each.stage.stage; });
+    };
+    // Handbook, gold-dusted seam, row 16: hands off 120 minutes after the first touch of the line, by the clock at 23
+    // C; at 24 C the lacquer's highest energy, 41 kJ/mol, makes it 113.4, rounded down; 0.3 minutes a centimetre are 2.
+    EXPECT_EQ(*of("dustPowder").startBy - of("lineCoat").from, minutes(113 - 2));
+    // Row 16b closes with the day: its last start is before the bench shuts.
+    const auto shuts = std::ranges::find_if(bench.roster().openHours, [&](const InstantRange& open) {
+        return open.from <= of("recoverPowder").from && of("recoverPowder").from < open.to;
+    });
+    ASSERT_NE(shuts, bench.roster().openHours.end());
+    EXPECT_EQ(*of("recoverPowder").startBy, shuts->to - minutes(5));
+    EXPECT_FALSE(of("lineCoat").startBy.has_value());
+    EXPECT_TRUE(std::ranges::is_sorted(hands, {}, &PlannedHands::from));
 }
 
 TEST(BenchProblem, WhoIsAwayIsAPairOfHandsLess)

@@ -1,13 +1,12 @@
 #include "core/bench/alert.h"
 #include "core/service/demobench.h"
 #include "core/service/openbench.h"
+#include "tests/desk/deskrun.h"
 #include "tests/support/rulefiles.h"
 #include "tests/support/scratch.h"
 
 #include <QJsonArray>
-#include <QJsonDocument>
 #include <QJsonObject>
-#include <QProcess>
 #include <QRegularExpression>
 #include <gtest/gtest.h>
 
@@ -16,31 +15,10 @@
 namespace mend {
 
 namespace fs = std::filesystem;
+using test::desk;
+using test::DeskRan;
 
 namespace {
-
-/// What one run of the program gave.
-struct Ran {
-    int code = -1;
-    QString out;
-    QString err;
-    QJsonObject json() const { return QJsonDocument::fromJson(out.toUtf8()).object(); }
-};
-
-Ran desk(const std::vector<std::string>& words)
-{
-    QStringList arguments;
-    for (const std::string& word : words) {
-        arguments << QString::fromStdString(word);
-    }
-    QProcess process;
-    process.start(QStringLiteral(MEND_DESK), arguments);
-    if (!process.waitForFinished(60'000)) {
-        return {};
-    }
-    return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
-            QString::fromUtf8(process.readAllStandardOutput()), QString::fromUtf8(process.readAllStandardError())};
-}
 
 const rules::RuleBook& book()
 {
@@ -77,7 +55,7 @@ void expectPlainWords(const QString& words)
 
 TEST_F(Desk, PrintsEveryCardWithItsWindowAndAlert)
 {
-    const Ran run = desk({"board", file.string(), "--at", "2026-11-25T15:00:00Z"});
+    const DeskRan run = desk({"board", file.string(), "--at", "2026-11-25T15:00:00Z"});
     EXPECT_EQ(run.code, 0) << run.err.toStdString();
     for (const char* name : {"Heron bowl", "Celadon dish", "Blue jug", "Lattice plate", "Tea bowl", "Oil jar",
                              "Sugar box", "Ginger jar"}) {
@@ -93,7 +71,7 @@ TEST_F(Desk, PrintsEveryCardWithItsWindowAndAlert)
 
 TEST_F(Desk, SaysTheSameInJson)
 {
-    const Ran run = desk({"board", file.string(), "--at", "2026-11-25T15:00:00Z", "--json"});
+    const DeskRan run = desk({"board", file.string(), "--at", "2026-11-25T15:00:00Z", "--json"});
     EXPECT_EQ(run.code, 0);
     const QJsonArray cards = run.json()[QStringLiteral("cards")].toArray();
     ASSERT_EQ(cards.size(), 11) << "eight on the bench, three to be collected";
@@ -115,11 +93,11 @@ TEST_F(Desk, SaysTheSameInJson)
 
 TEST_F(Desk, ShowsTheBenchAsItStoodAndAsItWillStand)
 {
-    const Ran past = desk({"board", file.string(), "--at", "2026-11-25T14:40:00Z"});
+    const DeskRan past = desk({"board", file.string(), "--at", "2026-11-25T14:40:00Z"});
     EXPECT_EQ(past.code, 0);
     EXPECT_TRUE(past.out.contains(QStringLiteral("Heron bowl")));
     EXPECT_FALSE(past.out.contains(QStringLiteral("Wipe back the filler"))) << "it was not in yet";
-    const Ran later = desk({"board", file.string(), "--at", "2026-11-25T15:20:00Z"});
+    const DeskRan later = desk({"board", file.string(), "--at", "2026-11-25T15:20:00Z"});
     EXPECT_EQ(later.code, 0);
     EXPECT_TRUE(later.out.contains(QStringLiteral("[Was done in time] [Doing it late] [Not done]")));
 }
@@ -130,7 +108,7 @@ TEST_F(Desk, TakesATimeWithAZoneAndNoOther)
     EXPECT_EQ(desk({"board", file.string(), "--at", "2026-11-25T16:00:00+01:00"}).out, utc);
     for (const char* time :
          {"2026-11-25T15:00:00", "yesterday", "15:00", "2026-02-30T10:00:00Z", "9999-01-01T00:00:00Z", ""}) {
-        const Ran run = desk({"board", file.string(), "--at", time});
+        const DeskRan run = desk({"board", file.string(), "--at", time});
         EXPECT_EQ(run.code, 2) << time;
         EXPECT_TRUE(run.out.isEmpty());
         EXPECT_TRUE(run.err.contains(QStringLiteral("is no time"))) << run.err.toStdString();
@@ -139,7 +117,7 @@ TEST_F(Desk, TakesATimeWithAZoneAndNoOther)
 
 TEST_F(Desk, FindsAWholeFileWhole)
 {
-    const Ran run = desk({"check", file.string()});
+    const DeskRan run = desk({"check", file.string()});
     EXPECT_EQ(run.code, 0) << run.err.toStdString() << run.out.toStdString();
     EXPECT_TRUE(run.out.contains(QStringLiteral("is whole")));
     const QJsonObject json = desk({"check", file.string(), "--json"}).json();
@@ -154,7 +132,7 @@ TEST_F(Desk, FindsAFlippedBit)
     ASSERT_NE(at, std::string::npos);
     bytes[at] = static_cast<char>(bytes[at] ^ 4);
     std::ofstream(file, std::ios::binary) << bytes;
-    const Ran run = desk({"check", file.string(), "--json"});
+    const DeskRan run = desk({"check", file.string(), "--json"});
     EXPECT_EQ(run.code, 2);
     EXPECT_FALSE(run.json()[QStringLiteral("good")].toBool(true));
 }
@@ -170,10 +148,10 @@ TEST_F(Desk, RefusesWhatIsNoBenchFile)
         {"missing.db", "notFound"}, {"text.db", "foreign"}, {"newer.db", "newer"}};
     for (const auto& [of, kind] : cases) {
         for (const char* verb : {"check", "board"}) {
-            const Ran run = desk({verb, name(of), "--json"});
+            const DeskRan run = desk({verb, name(of), "--json"});
             EXPECT_EQ(run.code, 2) << verb << " " << of;
             EXPECT_EQ(run.json()[QStringLiteral("fault")].toString(), QLatin1String(kind)) << verb << " " << of;
-            const Ran plain = desk({verb, name(of)});
+            const DeskRan plain = desk({verb, name(of)});
             EXPECT_TRUE(plain.out.isEmpty());
             EXPECT_FALSE(plain.err.isEmpty());
             expectPlainWords(plain.err);
@@ -190,14 +168,14 @@ TEST_F(Desk, BacksUpAndRestoresALiveFile)
 {
     const auto inUse = store::Store::open(file, store::OpenMode::ReadWrite);
     ASSERT_TRUE(inUse);
-    const Ran made = desk({"backup", file.string(), name("copy.mendbench")});
+    const DeskRan made = desk({"backup", file.string(), name("copy.mendbench")});
     EXPECT_EQ(made.code, 0) << made.err.toStdString();
     EXPECT_EQ(desk({"check", name("copy.mendbench")}).code, 0);
     EXPECT_EQ(desk({"board", file.string()}).code, 0) << "a live file can be looked at";
     EXPECT_EQ(desk({"backup", file.string(), name("copy.mendbench")}).code, 1) << "nothing is written over";
     EXPECT_EQ(desk({"restore", name("copy.mendbench"), file.string()}).code, 1) << "an open file is not replaced";
 
-    const Ran restored = desk({"restore", name("copy.mendbench"), name("again.mendbench"), "--json"});
+    const DeskRan restored = desk({"restore", name("copy.mendbench"), name("again.mendbench"), "--json"});
     EXPECT_EQ(restored.code, 0) << restored.out.toStdString();
     const QString at = QStringLiteral("2026-11-25T15:00:00Z");
     EXPECT_EQ(desk({"board", name("again.mendbench"), "--at", at.toStdString()}).out,
@@ -207,7 +185,7 @@ TEST_F(Desk, BacksUpAndRestoresALiveFile)
 TEST_F(Desk, BacksUpIntoAFolderUnderTheDate)
 {
     fs::create_directory(scratch / "backups");
-    const Ran made = desk({"backup", file.string(), name("backups"), "--json"});
+    const DeskRan made = desk({"backup", file.string(), name("backups"), "--json"});
     EXPECT_EQ(made.code, 0) << made.out.toStdString();
     const std::string copy = made.json()[QStringLiteral("backup")].toString().toStdString();
     EXPECT_EQ(fs::path(copy).parent_path(), scratch / "backups");
@@ -224,7 +202,7 @@ TEST_F(Desk, ListsEveryFaultOfRuleFilesWithItsPlace)
     text.replace(text.rfind("\"law\": \"none\""), 13, "\"law\": \"magnets\"");
     text.replace(text.find("\"revision\": 1"), 13, "\"revision\": 9");
     write("bad.json", text);
-    const Ran run = desk({"rules", name("bad.json")});
+    const DeskRan run = desk({"rules", name("bad.json")});
     EXPECT_EQ(run.code, 2);
     EXPECT_GE(run.out.count(QStringLiteral("bad.json:")), 2) << run.out.toStdString();
     EXPECT_TRUE(run.out.contains(QRegularExpression(QStringLiteral("bad\\.json:\\d+:\\d+: .+magnets"))));
@@ -239,10 +217,10 @@ TEST_F(Desk, ListsEveryFaultOfRuleFilesWithItsPlace)
 
 TEST_F(Desk, MakesTheDemoBench)
 {
-    const Ran made = desk({"demo", name("new.mendbench")});
+    const DeskRan made = desk({"demo", name("new.mendbench")});
     EXPECT_EQ(made.code, 0) << made.err.toStdString();
     EXPECT_EQ(made.out.trimmed().toStdString(), name("new.mendbench"));
-    const Ran board = desk({"board", name("new.mendbench"), "--json"});
+    const DeskRan board = desk({"board", name("new.mendbench"), "--json"});
     EXPECT_EQ(board.json()[QStringLiteral("cards")].toArray().size(), 11);
     EXPECT_EQ(desk({"demo", name("new.mendbench"), "--fresh"}).code, 0);
     const auto inUse = store::Store::open(scratch / "new.mendbench", store::OpenMode::ReadWrite);
@@ -251,7 +229,7 @@ TEST_F(Desk, MakesTheDemoBench)
 
 TEST_F(Desk, HelpsAndRefusesWhatCannotBeAsked)
 {
-    const Ran help = desk({"--help"});
+    const DeskRan help = desk({"--help"});
     EXPECT_EQ(help.code, 0);
     for (const char* verb : {"check", "backup", "restore", "board", "rules", "demo", "--at", "--json", "--fresh"}) {
         EXPECT_TRUE(help.out.contains(QLatin1String(verb))) << verb;
@@ -266,7 +244,7 @@ TEST_F(Desk, HelpsAndRefusesWhatCannotBeAsked)
                                                {"board", "x", "--colour"},
                                                {"check", file.string(), "--at", "2026-11-25T15:00:00Z"},
                                                {"board", file.string(), "--fresh"}}) {
-        const Ran run = desk(words);
+        const DeskRan run = desk(words);
         EXPECT_EQ(run.code, 2);
         EXPECT_TRUE(run.out.isEmpty());
         EXPECT_TRUE(run.err.contains(QStringLiteral("--help"))) << run.err.toStdString();
