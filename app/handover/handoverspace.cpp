@@ -305,6 +305,15 @@ void HandOverSpace::askWait(Sheet& sheet)
             {answer(QStringLiteral("handover/unmended/owner"), tr("The owner wants it back"), &HandingOver::unmended),
              answer(QStringLiteral("handover/unmended/cannot"), tr("It cannot be mended"), &HandingOver::unmended),
              answer(QStringLiteral("handover/unmended/price"), tr("No price was agreed"), &HandingOver::unmended)}});
+        sheet.add(Sheet::Field{QStringLiteral("unmended"),
+                               tr("Or in your own words"),
+                               text(m_told.unmended),
+                               {},
+                               {},
+                               [this](const QString& typed) {
+                                   m_told.unmended = typed.toStdString();
+                                   refresh();
+                               }});
         return;
     }
     if (!has(Against::WaitNotOver)) {
@@ -450,13 +459,9 @@ Sheet HandOverSpace::doneSheet()
                                {},
                                [this] { Q_EMIT paperWanted(QStringLiteral("all")); },
                                true}}});
-    for (const auto& [key, title] : m_done->papers) {
-        sheet.add(Sheet::Row{QStringLiteral("handover/see/paper/") + key, title, {}, tr("Write it"), [this, key = key] {
-                                 Q_EMIT paperWanted(key);
-                             }});
-    }
-    if (!m_done->written.isEmpty()) {
-        sheet.say(m_done->written);
+    for (const HandedOver::Paper& paper : m_done->papers) {
+        sheet.add(Sheet::Row{QStringLiteral("handover/see/paper/") + paper.key, paper.title, paper.written,
+                             tr("Write it"), [this, key = paper.key] { Q_EMIT paperWanted(key); }});
     }
     sheet.add(Sheet::Choices{
         {},

@@ -28,8 +28,12 @@ struct HandOverNow {
 /// What became of it once it was told.
 struct HandedOver {
     QString words;
-    std::vector<std::pair<QString, QString>> papers; ///< key and title
-    QString written;                                 ///< where the papers went
+    struct Paper {
+        QString key;
+        QString title;
+        QString written; ///< where it went, or why it did not
+    };
+    std::vector<Paper> papers;
     bool canUndo = false;
     bool isStored = false;
 };

@@ -1,7 +1,11 @@
 #include "app/paperwork/facts.h"
 
+#include "app/papers/glyphs.h"
+#include "app/photos/marks.h"
 #include "core/service/doorwording.h"
 
+#include <QPainter>
+#include <algorithm>
 #include <cmath>
 
 namespace mend::paperwork {
@@ -28,14 +32,30 @@ QString captionOf(const record::PhotoNote& note, const Source& source)
     if (!note.words.empty()) {
         parts += service::text(note.words);
     }
+    int number = 0;
     for (const record::PhotoMark& mark : note.marks) {
-        parts += mark.note.empty() ? service::markWords(mark.kind)
-                                   : tr("%1: %2").arg(service::markWords(mark.kind), service::text(mark.note));
+        const QString kind = tr("%1 %2").arg(++number).arg(service::markWords(mark.kind));
+        parts += mark.note.empty() ? kind : tr("%1: %2").arg(kind, service::text(mark.note));
     }
     if (note.taken) {
         parts += service::dayWords(service::dayIn(source.manner.zone)(*note.taken), source.manner);
     }
     return service::joined(parts);
+}
+
+/// The photo with its marks drawn on it, each with the number that its words have.
+QImage marked(QImage image, const record::PhotoNote& note)
+{
+    if (note.marks.empty()) {
+        return image;
+    }
+    image = image.convertToFormat(QImage::Format_RGB32);
+    QFont font = papers::paperFont(12);
+    font.setPixelSize(std::max(8, image.width() / 30));
+    QPainter painter(&image);
+    photos::drawMarks(painter, note.marks, image.rect(), image.width() / 24.0, font);
+    painter.end();
+    return image;
 }
 
 } // namespace
@@ -173,7 +193,7 @@ void addPhotos(papers::Paper& paper, const Source& source, const char* purpose, 
     for (const store::NotedPhoto& photo : source.file.photos) {
         if (photo.use.purpose == purpose && source.picture) {
             if (const QImage image = source.picture(photo.use.photo); !image.isNull()) {
-                pictures.all.push_back({image, captionOf(photo.note, source)});
+                pictures.all.push_back({marked(image, photo.note), captionOf(photo.note, source)});
             }
         }
     }

@@ -2,6 +2,8 @@
 #include "app/paperwork/kinds.h"
 #include "core/service/doorwording.h"
 
+#include <optional>
+
 namespace mend::paperwork {
 
 namespace {
@@ -49,30 +51,46 @@ papers::Facts moneyFacts(const Source& source)
     return facts;
 }
 
-/// What was said of it at the counter, with the hand-over: what becomes of that which is missing or owed.
-QStringList saidAtTheCounter(const Source& source)
+/// The event with which it left the house at this visit; none while it is here.
+std::optional<bench::Event> leaving(const Source& source)
 {
-    const auto& handed = source.file.dossier.now().handedOver;
+    const bench::VisitFacts& told = source.file.dossier.now();
+    std::optional<bench::Event> gone;
+    for (const bench::Event& event : bench::effective(source.file.events)) {
+        const bool leaves = event.what == bench::What::HandedOver || event.what == bench::What::ReturnedUnmended;
+        if (told.isOver() && leaves) {
+            gone = event;
+        }
+    }
+    return gone;
+}
+
+/// What was said of it at the counter as it left: what becomes of that which is missing or owed.
+QStringList saidAtTheCounter(const Source& source, const bench::Event& gone)
+{
     QStringList said;
     for (const bench::Event& event : bench::effective(source.file.events)) {
-        if (handed && event.what == bench::What::Noted && event.happened == handed->at) {
+        if (event.what == bench::What::Noted && event.happened == gone.happened) {
             said += service::text(event.note);
         }
     }
     return said;
 }
 
-/// The picture that was signed on the screen when it went out, if one was.
-QImage handOverSignature(const Source& source)
+/// How it was signed for as it left.
+papers::Signature takenSignature(const Source& source, const std::optional<bench::Event>& gone)
 {
-    const auto& handed = source.file.dossier.now().handedOver;
+    papers::Signature taken;
+    taken.who = tr("Taken by");
+    if (gone && gone->word == "onPaper") {
+        taken.instead = tr("signed on paper");
+    }
     for (const store::NotedPhoto& photo : source.file.photos) {
-        if (handed && source.picture && photo.use.purpose == record::signaturePhoto &&
-            photo.use.event == handed->event) {
-            return source.picture(photo.use.photo);
+        if (gone && source.picture && photo.use.purpose == record::signaturePhoto && photo.use.event == gone->id) {
+            taken.drawn = source.picture(photo.use.photo);
         }
     }
-    return {};
+    return taken;
 }
 
 } // namespace
@@ -165,7 +183,13 @@ papers::Paper outReceipt(const Source& source)
     };
     counted(tr("Fragments going out"), told.fragments);
     counted(tr("Accessories going out"), told.accessories);
-    add(facts, tr("Done"), procedureName(source));
+    const std::optional<bench::Event> gone = leaving(source);
+    if (told.returnedUnmended && gone) {
+        add(facts, tr("Given back unmended"), service::text(gone->note));
+        add(facts, tr("On"), service::dayWords(service::dayIn(source.manner.zone)(gone->happened), source.manner));
+    } else {
+        add(facts, tr("Done"), procedureName(source));
+    }
     append(facts, moneyFacts(source));
     if (told.handedOver) {
         add(facts, tr("Taken by"), service::text(told.handedOver->takenBy));
@@ -176,7 +200,7 @@ papers::Paper outReceipt(const Source& source)
         paper.blocks.emplace_back(
             papers::Paragraph{tr("Less goes out than came in: what is missing is named and agreed below."), true});
     }
-    if (const QStringList said = saidAtTheCounter(source); !said.isEmpty()) {
+    if (const QStringList said = gone ? saidAtTheCounter(source, *gone) : QStringList(); !said.isEmpty()) {
         paper.blocks.emplace_back(papers::Points{said});
     }
     if (!told.waitShortenedBecause.empty()) {
@@ -186,14 +210,7 @@ papers::Paper outReceipt(const Source& source)
     }
     addText(paper, source, "out.taken");
     addText(paper, source, "care.food", true);
-    papers::Signature taken;
-    taken.who = tr("Taken by");
-    if (told.handedOver && told.handedOver->signedHow == "onPaper") {
-        taken.instead = tr("signed on paper");
-    } else if (told.handedOver) {
-        taken.drawn = handOverSignature(source);
-    }
-    paper.blocks.emplace_back(taken);
+    paper.blocks.emplace_back(takenSignature(source, gone));
     paper.blocks.emplace_back(papers::Signature{tr("For the studio"), {}, {}, {}});
     return paper;
 }

@@ -4,8 +4,10 @@
 
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
 #include <array>
 #include <random>
+#include <vector>
 
 namespace mend::photos {
 
@@ -77,6 +79,16 @@ struct Pot {
     QRectF box;
 };
 
+void addSmooth(QPainterPath& path, const std::vector<QPointF>& through)
+{
+    for (std::size_t i = 0; i + 1 < through.size(); ++i) {
+        const QPointF before = i == 0 ? through[i] : through[i - 1];
+        const QPointF after = i + 2 < through.size() ? through[i + 2] : through[i + 1];
+        path.cubicTo(through[i] + (through[i + 1] - before) / 6.0, through[i + 1] - (after - through[i]) / 6.0,
+                     through[i + 1]);
+    }
+}
+
 Pot potOf(const Profile& profile)
 {
     const double middle = wide / 2.0;
@@ -86,16 +98,18 @@ Pot potOf(const Profile& profile)
     Pot pot;
     pot.rim = QRectF(middle - profile.half[0] * high, top - profile.half[0] * high * 0.16, 2 * profile.half[0] * high,
                      profile.half[0] * high * 0.32);
-    pot.outline.moveTo(middle - profile.half[0] * high, top);
-    for (std::size_t i = 1; i < profile.half.size(); ++i) {
-        pot.outline.quadTo(middle - profile.half[i - 1] * high * 1.02, (y(i - 1) + y(i)) / 2,
-                           middle - profile.half[i] * high, y(i));
+    // From the rim down the left side, and up the right: a smooth line through all five (Catmull-Rom).
+    std::vector<QPointF> left;
+    std::vector<QPointF> right;
+    for (std::size_t i = 0; i < profile.half.size(); ++i) {
+        left.emplace_back(middle - profile.half[i] * high, y(i));
+        right.emplace_back(middle + profile.half[i] * high, y(i));
     }
-    pot.outline.lineTo(middle + profile.half[4] * high, y(4));
-    for (std::size_t i = profile.half.size() - 1; i-- > 0;) {
-        pot.outline.quadTo(middle + profile.half[i] * high * 1.02, (y(i) + y(i + 1)) / 2,
-                           middle + profile.half[i] * high, y(i));
-    }
+    std::reverse(right.begin(), right.end());
+    pot.outline.moveTo(left.front());
+    addSmooth(pot.outline, left);
+    pot.outline.lineTo(right.front());
+    addSmooth(pot.outline, right);
     pot.outline.closeSubpath();
     pot.box = pot.outline.boundingRect();
     return pot;

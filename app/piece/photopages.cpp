@@ -213,7 +213,9 @@ void PieceSpace::point(int x, int y)
     note.marks.push_back({*m_mark, std::clamp(x, 0, 10'000), std::clamp(y, 0, 10'000), {}});
     keepNote(note);
     m_chosenMark = note.marks.size(); // its words are asked next
+    m_words.clear();
     refresh();
+    page().reveal(QStringLiteral("home/keepmark"));
 }
 
 /// Shown at once and handed on to be kept.

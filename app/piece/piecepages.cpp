@@ -215,7 +215,7 @@ Sheet PieceSpace::stagesSheet()
     return sheet;
 }
 
-Sheet PieceSpace::visitsSheet() const
+Sheet PieceSpace::visitsSheet()
 {
     Sheet sheet;
     sheet.title = tr("Visits");
@@ -241,7 +241,34 @@ Sheet PieceSpace::visitsSheet() const
         sheet.add(Sheet::Row{QStringLiteral("home/visit/%1").arg(facts->number), tr("Visit %1").arg(facts->number),
                              service::joined(words), facts->receivedAt ? day(*facts->receivedAt) : QString()});
     }
+    askFault(sheet);
     return sheet;
+}
+
+/// A piece that has come back: what was put into it before is offered as what gave way.
+void PieceSpace::askFault(Sheet& sheet)
+{
+    if (!m_now->inHand || m_now->earlier.empty()) {
+        return;
+    }
+    sheet.head(tr("What gave way?"));
+    sheet.add(Sheet::Field{QStringLiteral("fault"),
+                           tr("In your own words, such as “the join at the handle”"),
+                           m_about,
+                           {},
+                           {},
+                           [this](const QString& typed) { m_about = typed; }});
+    const auto name = [this](const bench::StageInstance& stage, MixId mix) {
+        const QString note = m_about.trimmed();
+        m_about.clear();
+        Q_EMIT faultNamed(stage, mix, note);
+        refresh();
+    };
+    int number = 0;
+    for (const MayHaveGivenWay& each : m_now->earlier) {
+        sheet.add(Sheet::Row{QStringLiteral("home/fault/%1").arg(number++), each.words, each.below, tr("It was this"),
+                             [name, each] { name(each.stage, each.mix); }});
+    }
 }
 
 Sheet PieceSpace::ownerSheet()

@@ -24,6 +24,14 @@ struct PaperOffer {
     QString written; ///< where it was written last, or why it was not
 };
 
+/// Something put into the piece at an earlier visit, which may be what gave way.
+struct MayHaveGivenWay {
+    bench::StageInstance stage;
+    MixId mix;
+    QString words; ///< "clear fast two-part adhesive"
+    QString below; ///< "batch 7, 27 November 2026"
+};
+
 /// Everything the Piece space shows of one piece.
 struct PieceNow {
     service::PieceFile file;
@@ -33,6 +41,7 @@ struct PieceNow {
     QString procedure; ///< its name
     bool inHand = false;
     std::vector<service::StageLine> stages;
+    std::vector<MayHaveGivenWay> earlier;           ///< asked about once, when it has come back
     std::vector<parts::Sheet::Facts::Fact> object;  ///< as it stands on the papers too
     std::vector<parts::Sheet::Facts::Fact> counted; ///< likewise
     QStringList agreed;                             ///< point by point
@@ -79,6 +88,7 @@ Q_SIGNALS:
     void photoFolderChosen(const QString& folder);
     void photoNoted(const mend::store::PhotoUse& use, const mend::record::PhotoNote& note);
     void conditionTold(const mend::record::Visit& visit);
+    void faultNamed(const mend::bench::StageInstance& stage, mend::MixId mix, const QString& note);
     void fragmentFound(int count, const QString& where);
     void ownerTold(const QString& how, const QString& about, bool isNotice);
     void paperWanted(const QString& key);
@@ -107,7 +117,8 @@ private:
     parts::Sheet pickSheet();
     parts::Sheet countsSheet();
     parts::Sheet stagesSheet();
-    parts::Sheet visitsSheet() const;
+    parts::Sheet visitsSheet();
+    void askFault(parts::Sheet& sheet);
     parts::Sheet ownerSheet();
     parts::Sheet papersSheet();
     void point(int x, int y);

@@ -33,6 +33,36 @@ std::vector<parts::Sheet::Facts::Fact> factsOf(const papers::Facts& facts)
     return all;
 }
 
+/// What former visits put into a piece that has come back, as long as nobody said what gave way.
+std::vector<MayHaveGivenWay> earlierIn(const service::PieceFile& file, const rules::RuleBook& book,
+                                       const service::Manner& manner)
+{
+    std::vector<MayHaveGivenWay> earlier;
+    const auto& visits = file.dossier.visits;
+    if (visits.size() < 2 || !visits.back().faults.empty()) {
+        return earlier;
+    }
+    for (std::size_t i = 0; i + 1 < visits.size(); ++i) {
+        for (const bench::PutIn& put : visits[i].putIn) {
+            const rules::Material* material = book.material(put.material);
+            QStringList below;
+            if (!put.batch.empty()) {
+                below += text(put.batch);
+            }
+            below += service::dayWords(service::dayIn(manner.zone)(put.at), manner);
+            MayHaveGivenWay each{put.stage, put.mix, text(material ? material->name : put.material),
+                                 service::joined(below)};
+            const bool known = std::ranges::any_of(earlier, [&each](const MayHaveGivenWay& other) {
+                return other.words == each.words && other.below == each.below;
+            });
+            if (!known) {
+                earlier.push_back(std::move(each));
+            }
+        }
+    }
+    return earlier;
+}
+
 std::string pngOf(const QImage& image)
 {
     QByteArray bytes;
@@ -175,6 +205,7 @@ std::shared_ptr<const PieceNow> PieceLink::pieceNow() const
     if (const record::Visit* told = m_file->visit()) {
         shown->agreed = paperwork::agreedPoints(told->consent).lines;
     }
+    shown->earlier = earlierIn(*m_file, bench.book(), m_manner);
     shown->papers = offers();
     shown->paperFolder = m_papers.folder();
     shown->letter = m_papers.sheet() == papers::Sheet::Letter;
@@ -265,6 +296,10 @@ void PieceLink::connectTold()
     connect(m_space, &PieceSpace::fragmentFound, this, [this](int count, const QString& where) {
         m_services.door.fragmentFound(m_piece, count, where.toStdString());
     });
+    connect(m_space, &PieceSpace::faultNamed, this,
+            [this](const bench::StageInstance& stage, MixId mix, const QString& note) {
+                m_services.door.nameFault(m_piece, stage, mix, note.toStdString());
+            });
     connect(m_space, &PieceSpace::ownerTold, this, [this](const QString& how, const QString& about, bool isNotice) {
         if (isNotice) {
             m_services.door.giveNotice(m_piece, how.toStdString(), about.toStdString());
@@ -405,16 +440,12 @@ void PieceLink::showDone()
     done.isStored = !m_services.bench.notStoredYet().contains(m_piece);
     done.canUndo = now() - m_handedAt < std::chrono::milliseconds(undoFor);
     const QStringList given = PaperDesk::atHandOver();
-    QStringList written;
     for (const auto& [key, title] : PaperDesk::all()) {
+        const auto written = m_written.find(key);
         if (given.contains(key)) {
-            done.papers.emplace_back(key, title);
-        }
-        if (const auto words = m_written.find(key); words != m_written.end() && given.contains(key)) {
-            written += words->second;
+            done.papers.push_back({key, title, written == m_written.end() ? QString() : written->second});
         }
     }
-    done.written = written.join(QLatin1Char('\n'));
     m_handOver->setDone(done);
 }
 

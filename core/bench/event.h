@@ -38,15 +38,15 @@ enum class What {
                        ///< or "between" its lowest `temperature` and its highest `amount` centidegrees
     HoldBegun = 15,    ///< work on the piece stops; `note` says why
     HoldEnded = 16,
-    StateBegun = 17,   ///< a state of the bench is told: `word` its key ("flame")
-    StateEnded = 18,   ///< a state of the bench is over: `word` its key ("padsDrying")
-    Overridden = 19,   ///< a hazard was answered: `word` "INC-01:padsInCan"
-    RulesAdopted = 20, ///< the piece follows `rules` from now on, for stages not begun
-    Noted = 21,        ///< `note`
-    HandedOver = 22,   ///< `word`: "drawn", "onPaper" or empty, how it was signed for; `note` who took it
-    ReturnedUnmended = 23,
-    AlertAnswered = 24, ///< `word` the alert's key and how: see alert.h; `until` where it was put off
-    PersonCame = 25,    ///< `person` is at the bench now
+    StateBegun = 17,       ///< a state of the bench is told: `word` its key ("flame")
+    StateEnded = 18,       ///< a state of the bench is over: `word` its key ("padsDrying")
+    Overridden = 19,       ///< a hazard was answered: `word` "INC-01:padsInCan"
+    RulesAdopted = 20,     ///< the piece follows `rules` from now on, for stages not begun
+    Noted = 21,            ///< `note`
+    HandedOver = 22,       ///< `word`: "drawn", "onPaper" or empty, how it was signed for; `note` who took it
+    ReturnedUnmended = 23, ///< `note` says why; `word` as for HandedOver
+    AlertAnswered = 24,    ///< `word` the alert's key and how: see alert.h; `until` where it was put off
+    PersonCame = 25,       ///< `person` is at the bench now
     AwayBegun = 26,
     AwayEnded = 27,
     Voided = 28,       ///< `target` did not happen

@@ -43,7 +43,9 @@ std::vector<Event> eventsOf(const HandingOver& told, const Event& blank)
         if (!told.takenBy.empty()) {
             add(What::Noted).note = told.takenBy;
         }
-        add(What::ReturnedUnmended).note = told.unmended;
+        Event& back = add(What::ReturnedUnmended);
+        back.note = told.unmended;
+        back.word = told.signedHow;
         return events;
     }
     Event& gone = add(What::HandedOver);

@@ -15,8 +15,17 @@ QString sayTold(const char* words) { return QCoreApplication::translate("Told", 
 const rules::Stage* stageIn(const bench::Event& event, const bench::BenchFold& bench, const rules::RuleBook& book)
 {
     const bench::PieceState* piece = bench.piece(event.piece);
-    const rules::Procedure* procedure = piece ? bench::procedureOf(*piece, book) : nullptr;
-    return procedure ? procedure->find(event.stage.stage) : nullptr;
+    const rules::Procedure* procedure = piece ? bench::procedureOf(*piece, book) : book.revision(event.rules);
+    if (procedure || event.stage.stage.empty()) {
+        return procedure ? procedure->find(event.stage.stage) : nullptr;
+    }
+    // The piece has left the house and the event tells no rules: a key says the same in every procedure.
+    for (const rules::Procedure& each : book.procedures) {
+        if (const rules::Stage* stage = each.find(event.stage.stage)) {
+            return stage;
+        }
+    }
+    return nullptr;
 }
 
 QString stageTold(const bench::Event& event, const rules::Stage& stage)

@@ -117,6 +117,23 @@ TEST(Receipts, WhatWasSaidAndSignedAtTheCounterStandsOnTheOutReceipt)
     }));
 }
 
+TEST(Receipts, OneThatGoesBackUnmendedIsNotSaidToBeDone)
+{
+    Sample sample;
+    bench::Event gone;
+    gone.id = EventId(sample.bench.events().back().id.value() + 1);
+    gone.what = bench::What::ReturnedUnmended;
+    gone.piece = sample.file.piece.id;
+    gone.happened = gone.recorded = sample.now;
+    gone.note = "it cannot be mended";
+    gone.word = "onPaper";
+    sample.bench.events().push_back(gone);
+    sample.refold();
+    const QString words = wordsOf(paperOf(Kind::OutReceipt, sample.source()));
+    expectAll(words, {"Given back unmended", "it cannot be mended", "signed on paper"});
+    EXPECT_FALSE(words.contains(QStringLiteral("Done")));
+}
+
 TEST(Receipts, TheTagSaysNotWhoseItIs)
 {
     const Sample sample;

@@ -83,6 +83,26 @@ TEST(Record, LeavesOutWhatWasTakenBack)
     EXPECT_EQ(count(), before);
 }
 
+TEST(Record, AMarkStandsOnThePhotoAndInTheWordsUnderIt)
+{
+    Sample sample;
+    const auto picture = [&sample] {
+        const papers::Paper paper = paperOf(Kind::TreatmentRecord, sample.source());
+        for (const papers::Block& block : paper.blocks) {
+            if (const auto* pictures = std::get_if<papers::Pictures>(&block)) {
+                return pictures->all.front();
+            }
+        }
+        return papers::Picture{};
+    };
+    sample.file.photos = {{{std::string(64, '5'), sample.file.piece.id, {}, record::conditionPhoto}, {}}};
+    const papers::Picture bare = picture();
+    sample.file.photos.front().note.marks = {{record::MarkKind::Loss, 5000, 5000, "at the foot"}};
+    const papers::Picture marked = picture();
+    EXPECT_NE(marked.image.convertToFormat(QImage::Format_RGB32), bare.image.convertToFormat(QImage::Format_RGB32));
+    EXPECT_TRUE(marked.caption.contains(QStringLiteral("1 loss: at the foot"))) << marked.caption.toStdString();
+}
+
 TEST(Record, PrintsTwentyFourPhotosBeforeDuringAndAfter)
 {
     Sample sample;

@@ -175,7 +175,7 @@ TEST_F(AtTheCounter, AfterwardsItCanBeTakenBackAndThePapersWritten)
     QObject::connect(&space, &HandOverSpace::undoWanted, &space, [&] { undone = true; });
     HandedOver done;
     done.words = QStringLiteral("Heron bowl is handed over");
-    done.papers = {{QStringLiteral("out-receipt"), QStringLiteral("Receipt at hand-over")}};
+    done.papers = {{QStringLiteral("out-receipt"), QStringLiteral("Receipt at hand-over"), {}}};
     done.canUndo = true;
     space.setDone(done);
     EXPECT_TRUE(says(space.page(), QStringLiteral("not stored yet")));
@@ -216,7 +216,7 @@ TEST_P(HandOverWalk, EverySpotCanBeHitReadAndNamed)
     look("short");
     HandedOver done;
     done.words = QStringLiteral("Heron bowl is handed over");
-    done.papers = {{QStringLiteral("out-receipt"), QStringLiteral("Receipt at hand-over")}};
+    done.papers = {{QStringLiteral("out-receipt"), QStringLiteral("Receipt at hand-over"), {}}};
     done.canUndo = true;
     space.setDone(done);
     look("done");

@@ -99,6 +99,10 @@ std::shared_ptr<PieceNow> pieceNow()
                    {QStringLiteral("Tone the fill"), QStringLiteral("left out"), {}, false, true},
                    {QStringLiteral("Wipe back the filler"), {}, {}, false, false},
                    {QStringLiteral("Lay the line"), {}, {}, false, false}};
+    now->earlier = {{{"glueSet", 1},
+                     MixId(4),
+                     QStringLiteral("clear fast two-part adhesive"),
+                     QStringLiteral("batch 7 · Tuesday, 18 November 2025")}};
     now->object = {{QStringLiteral("What it is"), QStringLiteral("small blue bowl with a heron")},
                    {QStringLiteral("Size"), QStringLiteral("82 mm high")},
                    {QStringLiteral("Body"), QStringLiteral("porous: it drinks water")}};

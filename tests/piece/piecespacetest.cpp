@@ -218,6 +218,22 @@ TEST_F(PieceAtHome, AFoundFragmentIsCountedOnlyWithANumber)
     EXPECT_EQ(found, 2);
 }
 
+TEST_F(PieceAtHome, WhatGaveWayIsNamedByOneTap)
+{
+    MixId named;
+    QString words;
+    QObject::connect(&space, &PieceSpace::faultNamed, &space,
+                     [&](const bench::StageInstance&, MixId mix, const QString& note) {
+                         named = mix;
+                         words = note;
+                     });
+    ASSERT_TRUE(open(PiecePage::Visits));
+    ASSERT_TRUE(type(space.page(), QStringLiteral("fault"), QStringLiteral("the join at the foot")));
+    ASSERT_TRUE(click(space.page(), QStringLiteral("home/fault/0")));
+    EXPECT_EQ(named, MixId(4));
+    EXPECT_EQ(words, QStringLiteral("the join at the foot"));
+}
+
 TEST_F(PieceAtHome, ANoticeIsOnlyLogged)
 {
     QString how;

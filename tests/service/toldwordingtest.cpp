@@ -64,6 +64,21 @@ TEST(ToldWords, HaveWordsForEveryKindOfEvent)
     }
 }
 
+TEST(ToldWords, AStageOfAPieceThatHasLeftIsStillSaidInWords)
+{
+    TestBench bench(shippedRules());
+    bench::Event done = bench.event(What::Done, 1);
+    done.piece = PieceId(77); // not in the house
+    done.stage = {"wipeBack", 1};
+    const auto fold = bench::fold(bench.roster(), bench.events(), bench.book());
+    const rules::Procedure* gold = bench.book().procedure("goldLacquerSeam");
+    const QString words = QString::fromStdString(gold->find("wipeBack")->done);
+    done.rules = gold->hash;
+    EXPECT_EQ(toldWords(done, fold, bench.book(), Manner()), words);
+    done.rules.clear();
+    EXPECT_EQ(toldWords(done, fold, bench.book(), Manner()), words);
+}
+
 TEST(ToldWords, AReadingSaysItsFigures)
 {
     TestBench bench(shippedRules());
