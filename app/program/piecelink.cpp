@@ -261,6 +261,9 @@ void PieceLink::connectSpace()
     connect(m_space, &PieceSpace::photoWanted, this, &PieceLink::wholePhoto);
     connect(m_space, &PieceSpace::photosChosen, this, &PieceLink::takePhotos);
     connect(m_space, &PieceSpace::photoPasted, this, [this](const QImage& picture, const QString& purpose) {
+        if (!mayWrite()) {
+            return;
+        }
         const PieceId piece = m_piece;
         m_aside.run([this, picture, piece, purpose]() -> parts::Aside::Then {
             auto photo = std::make_shared<Result<photos::ReadyPhoto>>(photos::readyPhoto(picture));
@@ -309,8 +312,20 @@ void PieceLink::connectTold()
     });
 }
 
+/// Dropping and pasting go through no spot that could be curbed.
+bool PieceLink::mayWrite()
+{
+    if (!m_services.keeping.isWritable()) {
+        m_space->say(noWritingWords());
+    }
+    return m_services.keeping.isWritable();
+}
+
 void PieceLink::takePhotos(const QStringList& paths, const QString& purpose)
 {
+    if (!mayWrite()) {
+        return;
+    }
     const PieceId piece = m_piece;
     m_space->say(paths.size() == 1 ? tr("Taking the photo in.") : tr("Taking %1 photos in.").arg(paths.size()));
     for (const QString& path : paths) {

@@ -53,6 +53,7 @@ private:
     void needSmall();
     std::shared_ptr<const PieceNow> pieceNow() const;
     std::vector<PaperOffer> offers() const;
+    bool mayWrite();
     void takePhotos(const QStringList& paths, const QString& purpose);
     void keepPhoto(PieceId piece, const Result<photos::ReadyPhoto>& photo, const QString& name, const QString& purpose);
     void wholePhoto(const std::string& hash);
