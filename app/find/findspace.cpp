@@ -159,7 +159,7 @@ Sheet FindSpace::listSheet()
                   }};
     Sheet::Field field;
     field.key = fieldKey();
-    field.label = tr("Number, name, phone, what it looks like");
+    field.label = tr("Number, name, phone, looks");
     field.value = m_typed;
     field.large = true;
     field.edited = [this](const QString& typed) { type(typed); };

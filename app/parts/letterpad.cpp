@@ -43,6 +43,17 @@ int LetterPad::heightFor(const Look& look)
     return rowsInAll * (key + gap) + gap;
 }
 
+/// A line for an amount or a count begins with figures, any other with letters.
+void LetterPad::typeInto(QWidget* line)
+{
+    const bool other = line && line != m_line;
+    m_line = line;
+    if (other) {
+        m_page = line->inputMethodHints() & Qt::ImhPreferNumbers ? Page::Figures : Page::Letters;
+        compose();
+    }
+}
+
 void LetterPad::setLook(const Look& look)
 {
     m_look = look;

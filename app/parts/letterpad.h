@@ -17,7 +17,7 @@ public:
 
     void setLook(const Look& look);
     /// The line that is typed into; none hides nothing, its keys then do nothing.
-    void typeInto(QWidget* line) { m_line = line; }
+    void typeInto(QWidget* line);
     QWidget* line() const { return m_line; }
     /// How high it is for all its rows to have keys of the least size.
     static int heightFor(const Look& look);

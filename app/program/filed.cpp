@@ -2,11 +2,9 @@
 
 #include "app/program/banners.h"
 #include "app/program/refusedwindow.h"
-#include "core/record/piecenumber.h"
 #include "core/service/openhours.h"
 #include "core/service/revising.h"
 
-#include <QDateTime>
 #include <QKeySequence>
 #include <QScreen>
 #include <algorithm>
@@ -23,45 +21,13 @@ template <class Answer> void onMain(QObject* receiver, Answer answer)
     QMetaObject::invokeMethod(receiver, std::move(answer), Qt::QueuedConnection);
 }
 
-/// Takes a piece in under the next free number, in one transaction; the number once it is given.
-Outcome takeInto(store::Store& store, const record::NewPiece& told, bench::Event agreed, int year, std::string& number)
-{
-    const auto all = store.pieces();
-    if (!all) {
-        return all.fault();
-    }
-    if (number.empty()) { // told again after an answer that was lost: the same number
-        std::vector<std::string> taken;
-        for (const record::Piece& piece : all.value()) {
-            taken.push_back(piece.number);
-        }
-        const auto next = record::nextPieceNumber(year, taken);
-        if (!next) {
-            return Fault{FaultKind::Conflict, "all numbers of the year are given"};
-        }
-        number = *next;
-    }
-    record::Customer owner;
-    owner.id = told.owner;
-    owner.name = told.ownerName;
-    owner.contact = told.contact;
-    record::Piece piece;
-    piece.number = number;
-    piece.benchName = told.benchName;
-    piece.owner = told.owner;
-    piece.procedure = told.procedure;
-    piece.fragments = told.fragments;
-    const auto id = store.takeIn(owner, piece, std::span(&agreed, 1));
-    return id ? Outcome(Done{}) : Outcome(id.fault());
-}
-
 } // namespace
 
 Filed::Filed(Parts parts, service::Studio studio, service::Manner manner, QSettings& settings, QObject* parent)
     : QObject(parent), m_parts(parts), m_studio(std::move(studio)), m_manner(std::move(manner)), m_settings(settings),
       m_look(wishedLook(settings))
 {
-    connectPiecesAndRules();
+    connectRules();
     connectStudio();
     connectSound();
     connectBackup();
@@ -115,36 +81,10 @@ void Filed::showSettings()
     m_parts.spaces.settings().setNow(std::move(shown));
 }
 
-void Filed::takeIn(const record::NewPiece& told)
+/// Reads who and what there is from the file once more.
+void Filed::reloadRoster()
 {
-    bench::Event agreed = m_parts.bench.told(bench::What::Agreed);
-    agreed.id = m_parts.bench.reserve();
-    const rules::Procedure* procedure = m_parts.bench.book().procedure(told.procedure);
-    agreed.rules = procedure ? procedure->hash : std::string();
-    if (const record::Place* bench = m_parts.bench.bench().roster.firstOfKind(record::PlaceKind::Bench)) {
-        agreed.place = bench->id;
-    }
-    const int year = QDateTime::fromMSecsSinceEpoch(now().time_since_epoch().count(), m_manner.zone).date().year();
-    const auto number = std::make_shared<std::string>();
-    m_parts.keeping.keepRulesOf({agreed});
-    m_parts.keeping.write(
-        [told, agreed, year, number](store::Store& store) { return takeInto(store, told, agreed, year, *number); },
-        [this, agreed, number](const Outcome& outcome) {
-            onMain(this, [this, agreed, number, outcome] {
-                if (!outcome) {
-                    m_parts.spaces.addPiece().showRefused(troubleWords(outcome.fault()));
-                    return;
-                }
-                reloadRoster({agreed});
-                m_parts.spaces.addPiece().showTaken(service::numberWords(*number));
-            });
-        });
-}
-
-/// Reads who and what there is from the file once more; `stored` are events that stand there already.
-void Filed::reloadRoster(const std::vector<bench::Event>& stored)
-{
-    m_parts.keeping.thread().read([this, stored](store::Store& store) {
+    m_parts.keeping.thread().read([this](store::Store& store) {
         auto pieces = store.piecesInHand();
         auto owners = store.ownersInHand();
         auto places = store.places();
@@ -152,26 +92,14 @@ void Filed::reloadRoster(const std::vector<bench::Event>& stored)
         if (!pieces || !owners || !places || !people) {
             return;
         }
-        std::vector<bench::Event> events;
-        for (const bench::Event& event : stored) {
-            // What was written with its piece got the piece's number there.
-            for (const record::Piece& piece : pieces.value()) {
-                const auto own = store.eventsOf(piece.id);
-                const bool isOwn =
-                    own && std::ranges::find(own.value(), event.id, &bench::Event::id) != own.value().end();
-                if (isOwn) {
-                    events.push_back(*std::ranges::find(own.value(), event.id, &bench::Event::id));
-                }
-            }
-        }
         bench::Roster roster;
         roster.pieces = pieces.takeValue();
         roster.customers = owners.takeValue();
         roster.places = places.takeValue();
         roster.people = people.takeValue();
-        onMain(this, [this, roster, events]() mutable {
+        onMain(this, [this, roster]() mutable {
             roster.openHours = service::openHoursOf(m_studio, now());
-            m_parts.bench.changeRoster(roster, events);
+            m_parts.bench.changeRoster(roster);
             m_parts.spaces.show();
         });
     });
@@ -273,7 +201,7 @@ void Filed::ownFigures(const Result<std::vector<rules::RuleFault>>& kept)
     space.setOwn(m_parts.shelf.ownFigures());
 }
 
-void Filed::connectPiecesAndRules()
+void Filed::connectRules()
 {
     RulesSpace& rulesSpace = m_parts.spaces.rules();
     rulesSpace.setOwn(m_parts.shelf.ownFigures());
@@ -284,7 +212,6 @@ void Filed::connectPiecesAndRules()
     connect(&rulesSpace, &RulesSpace::ownDropped, this, [this, own](const QString& of, const QString& path) {
         ownFigures(service::dropOwnFigure(m_parts.shelf, own, of.toStdString(), path.toStdString()));
     });
-    connect(&m_parts.spaces.addPiece(), &AddPieceSpace::pieceTold, this, &Filed::takeIn);
     connect(&m_parts.spaces.rules(), &RulesSpace::revised, this, &Filed::revise);
 }
 

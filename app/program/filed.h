@@ -12,7 +12,7 @@
 
 namespace mend::app {
 
-/// Carries out what the spaces beside the Bench want to have in a file: a new piece, a revision of
+/// Carries out what the spaces beside the Bench want to have in a file: a revision of
 /// the rules, the studio's settings, a backup; and what this machine is to remember of the window.
 class Filed : public QObject {
     Q_OBJECT
@@ -39,11 +39,10 @@ Q_SIGNALS:
     void goingBackWanted(const std::filesystem::path& backup);
 
 private:
-    void connectPiecesAndRules();
+    void connectRules();
     void connectStudio();
     void connectSound();
     void connectBackup();
-    void takeIn(const record::NewPiece& told);
     void revise(const rules::Procedure& edited);
     void ownFigures(const Result<std::vector<rules::RuleFault>>& kept);
     void keepPerson(record::Person person);
@@ -51,7 +50,7 @@ private:
     void keepStudio(const service::Studio& studio);
     void wishLook(const LookWishes& wishes);
     void showSettings();
-    void reloadRoster(const std::vector<bench::Event>& stored = {});
+    void reloadRoster();
     Instant now() const { return m_parts.clock.now().utc; }
 
     Parts m_parts;

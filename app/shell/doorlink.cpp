@@ -10,13 +10,21 @@ const QString& findKey()
     static const QString key = QStringLiteral("find");
     return key;
 }
+
+const QString& intakeKey()
+{
+    static const QString key = QStringLiteral("intake");
+    return key;
+}
 } // namespace
 
 DoorLink::DoorLink(Services services, MainWindow& window, parts::TapGate& gate, const service::Manner& manner,
                    QObject* parent)
     : QObject(parent), m_services(services), m_window(window), m_findSpace(new FindSpace(gate)),
-      m_find(services, *m_findSpace), m_ear(window)
+      m_intakeSpace(new IntakeSpace(gate)), m_find(services, *m_findSpace),
+      m_intake({services.door, services.bench}, *m_intakeSpace), m_ear(window)
 {
+    connectIntake();
     connectFind();
     setManner(manner);
 }
@@ -25,6 +33,7 @@ void DoorLink::setManner(const service::Manner& manner)
 {
     m_services.door.setZone(manner.zone);
     m_find.setManner(manner);
+    m_intake.setManner(manner);
     show();
 }
 
@@ -63,8 +72,27 @@ void DoorLink::connectFind()
     }
 }
 
+void DoorLink::connectIntake()
+{
+    m_window.addSpace(intakeKey(), tr("Intake"), m_intakeSpace);
+    const auto dress = [this] { m_intakeSpace->setLook(m_window.look()); };
+    dress();
+    connect(&m_window, &MainWindow::lookChanged, this, dress);
+    connect(&m_window, &MainWindow::spaceChanged, this, [this](const QString& key) {
+        if (key == intakeKey()) {
+            m_intakeSpace->begin();
+        }
+    });
+    connect(&m_window.bench(), &BenchSpace::addPieceWanted, this, [this] { m_window.showSpace(intakeKey()); });
+    connect(m_intakeSpace, &IntakeSpace::benchWanted, this, [this] { m_window.showSpace(QStringLiteral("bench")); });
+    connect(m_intakeSpace, &IntakeSpace::pieceWanted, this, &DoorLink::openPiece);
+}
+
 void DoorLink::show()
 {
+    if (m_window.spaceShown() == intakeKey()) {
+        m_intake.show();
+    }
     if (m_window.spaceShown() == findKey()) {
         m_findSpace->setOwnersHidden(m_window.bench().picture().hideOwners);
         m_find.show();

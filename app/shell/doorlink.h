@@ -4,6 +4,7 @@
 #include <QObject>
 
 #include "app/shell/findlink.h"
+#include "app/shell/intakelink.h"
 #include "app/shell/mainwindow.h"
 #include "app/shell/scanear.h"
 
@@ -25,6 +26,7 @@ public:
     /// Brings Find to the front, ready to type.
     void openFind();
     FindSpace& find() { return *m_findSpace; }
+    IntakeSpace& intake() { return *m_intakeSpace; }
     ScanEar& ear() { return m_ear; }
 
 Q_SIGNALS:
@@ -33,12 +35,15 @@ Q_SIGNALS:
 
 private:
     void connectFind();
+    void connectIntake();
     void show();
 
     Services m_services;
     MainWindow& m_window;
-    FindSpace* m_findSpace; ///< the window's
+    FindSpace* m_findSpace;     ///< the window's
+    IntakeSpace* m_intakeSpace; ///< the window's
     FindLink m_find;
+    IntakeLink m_intake;
     ScanEar m_ear;
 };
 

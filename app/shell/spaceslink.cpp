@@ -36,9 +36,8 @@ InstantRange localDayBack(Instant now, int back, const service::Manner& manner)
 
 SpacesLink::SpacesLink(Services services, MainWindow& window, parts::TapGate& gate, const service::Manner& manner,
                        QObject* parent)
-    : QObject(parent), m_services(services), m_window(window), m_addPiece(new AddPieceSpace(gate)),
-      m_log(new DayLogSpace(gate)), m_rules(new RulesSpace(gate)), m_settings(new SettingsSpace(gate)),
-      m_away(new WhileAwaySpace(gate))
+    : QObject(parent), m_services(services), m_window(window), m_log(new DayLogSpace(gate)),
+      m_rules(new RulesSpace(gate)), m_settings(new SettingsSpace(gate)), m_away(new WhileAwaySpace(gate))
 {
     m_log->setAnswers(this);
     m_rules->setAnswers(this);
@@ -57,13 +56,12 @@ SpacesLink::SpacesLink(Services services, MainWindow& window, parts::TapGate& ga
 
 void SpacesLink::addSpaces()
 {
-    m_window.addSpace(QStringLiteral("addpiece"), tr("Intake"), m_addPiece);
     m_window.addSpace(QStringLiteral("log"), tr("Log"), m_log);
     m_window.addSpace(QStringLiteral("rules"), tr("Rules"), m_rules);
     m_window.addSpace(QStringLiteral("settings"), tr("Settings"), m_settings);
     m_window.addSpace(QStringLiteral("whileaway"), {}, m_away);
     const auto dress = [this] {
-        for (auto* space : std::initializer_list<parts::SheetSpace*>{m_log, m_rules, m_settings, m_addPiece}) {
+        for (auto* space : std::initializer_list<parts::SheetSpace*>{m_log, m_rules, m_settings}) {
             space->setLook(m_window.look());
         }
         m_away->setLook(m_window.look());
@@ -72,13 +70,11 @@ void SpacesLink::addSpaces()
     connect(&m_window, &MainWindow::lookChanged, this, dress);
     connect(&m_window, &MainWindow::spaceChanged, this, [this](const QString& key) {
         // Whoever brings or fetches a piece stands at the screen and reads no other owner's name on it.
-        m_window.bench().coverOwners(key == QLatin1String("addpiece") || key == QLatin1String("handover"));
+        m_window.bench().coverOwners(key == QLatin1String("intake") || key == QLatin1String("handover"));
         m_daysBack = 0;
         show();
     });
     const auto lead = [this](const char* key) { return [this, key] { m_window.showSpace(QString::fromLatin1(key)); }; };
-    connect(&m_window.bench(), &BenchSpace::addPieceWanted, this, lead("addpiece"));
-    connect(m_addPiece, &AddPieceSpace::benchWanted, this, lead("bench"));
     connect(m_away, &WhileAwaySpace::benchWanted, this, lead("bench"));
 }
 
@@ -99,8 +95,6 @@ void SpacesLink::show()
         showLog();
     } else if (here == QLatin1String("rules")) {
         showRules();
-    } else if (here == QLatin1String("addpiece")) {
-        showAddPiece();
     } else if (here == QLatin1String("settings")) {
         Q_EMIT settingsShown();
     }
@@ -130,20 +124,6 @@ void SpacesLink::showRules()
         shown.pieces.push_back({id, text(piece.piece.benchName), piece.piece.procedure, piece.rules});
     }
     m_rules->setNow(std::move(shown));
-}
-
-void SpacesLink::showAddPiece()
-{
-    const service::BenchService& bench = m_services.bench;
-    AddPieceNow shown;
-    for (const rules::Procedure& procedure : bench.book().procedures) {
-        shown.procedures.push_back({text(procedure.key), text(procedure.name), text(procedure.summary)});
-    }
-    shown.owners = bench.bench().roster.customers;
-    for (const auto& [id, piece] : bench.bench().pieces) {
-        shown.namesInHand.push_back(piece.piece.benchName);
-    }
-    m_addPiece->setNow(std::move(shown));
 }
 
 void SpacesLink::connectLog()

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "app/addpiece/addpiecespace.h"
 #include "app/daylog/daylogspace.h"
 #include "app/rules/rulesspace.h"
 #include "app/settings/settingsspace.h"
@@ -13,9 +12,9 @@
 
 namespace mend::app {
 
-/// Puts the spaces beside the Bench into the window and ties them to the services: log, rules, the short form
-/// and the questions after a gap. What has to reach the file (a new piece, a revision, a setting) is left to
-/// whoever holds it: see `addPiece()`, `rules()` and `settings()`.
+/// Puts the spaces beside the Bench into the window and ties them to the services: log, rules
+/// and the questions after a gap. What has to reach the file (a revision, a setting) is left to
+/// whoever holds it: see `rules()` and `settings()`.
 class SpacesLink : public QObject, private LogAnswers, private RulesAnswers {
     Q_OBJECT
 
@@ -34,7 +33,6 @@ public:
     /// Nobody looked from then to then: heated places and the night are asked about.
     void nobodyLooked(InstantRange away);
 
-    AddPieceSpace& addPiece() { return *m_addPiece; }
     DayLogSpace& log() { return *m_log; }
     RulesSpace& rules() { return *m_rules; }
     SettingsSpace& settings() { return *m_settings; }
@@ -56,7 +54,6 @@ private:
     void connectWhileAway();
     void showLog();
     void showRules();
-    void showAddPiece();
     void askAfter(InstantRange away);
     void missed(const bench::MissedReport& report);
     QStringList moveLines(const bench::Board& after) const;
@@ -65,8 +62,7 @@ private:
     Services m_services;
     MainWindow& m_window;
     service::Manner m_manner;
-    AddPieceSpace* m_addPiece; ///< the window's, as the others
-    DayLogSpace* m_log;
+    DayLogSpace* m_log; ///< the window's, as the others
     RulesSpace* m_rules;
     SettingsSpace* m_settings;
     WhileAwaySpace* m_away;

@@ -141,6 +141,21 @@ std::vector<std::string> Door::alikeNames(const record::Intake& page) const
     return record::alikeBenchNames(page.piece.benchName, names);
 }
 
+bench::PromiseJudgement Door::judgePromise(const record::Intake& page, CivilDay day) const
+{
+    const rules::Procedure* const procedure = m_bench.book().procedure(page.piece.procedure);
+    if (!procedure) {
+        return {};
+    }
+    const record::Place* const place = m_bench.bench().roster.firstOfKind(record::PlaceKind::Bench);
+    bench::PieceState state;
+    state.piece = record::cleaned(page).piece;
+    state.piece.fragments = std::max(1, state.piece.fragments);
+    state.rules = procedure->hash;
+    state.stays = {{m_clock.now().utc, place ? place->id : PlaceId()}};
+    return bench::judgePromise(day, state, m_bench.book(), m_clock.now().utc, dayIn(m_zone));
+}
+
 /// What is told with the page, numbered here so that a write that is tried again tells the same.
 std::vector<Event> Door::firstEvents(const record::Intake& page)
 {

@@ -48,6 +48,8 @@ public:
                                               const std::vector<store::FoundPerson>& found = {}) const;
     /// Bench names in the house that sound nearly like this one.
     std::vector<std::string> alikeNames(const record::Intake& page) const;
+    /// What a promise comes to for a piece that is not in the house yet: as if it were agreed now.
+    bench::PromiseJudgement judgePromise(const record::Intake& page, CivilDay day) const;
     /// Keeps the page: owner, piece, visit and what is told with it (received or come back, counted, consent,
     /// promise, deposit, agreed). The page's draft goes with it.
     void takeIn(const record::Intake& page, Answer<store::TakenIn> answer);

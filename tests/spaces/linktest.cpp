@@ -148,17 +148,5 @@ TEST_F(Linked, AShortGapAsksOnlyAboutHeat)
     EXPECT_FALSE(link->whileAway().sheet().field(QStringLiteral("night/%1/lowest").arg(TestBench::benchPlace.value())));
 }
 
-TEST_F(Linked, TheShortFormKnowsProceduresOwnersAndNamesInHand)
-{
-    EXPECT_FALSE(window->bench().picture().hideOwners);
-    Q_EMIT window->bench().addPieceWanted();
-    EXPECT_TRUE(window->bench().picture().hideOwners) << "somebody stands at the screen";
-    EXPECT_EQ(window->spaceShown(), QStringLiteral("addpiece"));
-    EXPECT_TRUE(link->addPiece().page().hit(QStringLiteral("addpiece/procedure/urushiSeam")));
-    type(link->addPiece().list(), QStringLiteral("benchName"), QStringLiteral("piece 1"));
-    click(link->addPiece().list(), QStringLiteral("addpiece/takein"));
-    EXPECT_TRUE(says(link->addPiece().list(), QStringLiteral("Another piece in hand")));
-}
-
 } // namespace
 } // namespace mend::app

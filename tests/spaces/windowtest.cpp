@@ -1,4 +1,3 @@
-#include "app/addpiece/addpiecespace.h"
 #include "app/daylog/daylogspace.h"
 #include "app/rules/rulesspace.h"
 #include "app/settings/settingsspace.h"
@@ -23,10 +22,9 @@ struct WholeWindow {
         window.addSpace(QStringLiteral("log"), QStringLiteral("Log"), log);
         window.addSpace(QStringLiteral("rules"), QStringLiteral("Rules"), rules);
         window.addSpace(QStringLiteral("settings"), QStringLiteral("Settings"), settings);
-        window.addSpace(QStringLiteral("addpiece"), {}, addPiece);
         window.addSpace(QStringLiteral("whileaway"), {}, away);
         const auto dress = [this] {
-            for (auto* space : std::initializer_list<parts::SheetSpace*>{log, rules, settings, addPiece}) {
+            for (auto* space : std::initializer_list<parts::SheetSpace*>{log, rules, settings}) {
                 space->setLook(window.look());
             }
             away->setLook(window.look());
@@ -45,10 +43,8 @@ struct WholeWindow {
         if (key == QStringLiteral("whileaway")) {
             return {&away->sheet()};
         }
-        const std::map<QString, parts::SheetSpace*> spaces{{QStringLiteral("log"), log},
-                                                           {QStringLiteral("rules"), rules},
-                                                           {QStringLiteral("settings"), settings},
-                                                           {QStringLiteral("addpiece"), addPiece}};
+        const std::map<QString, parts::SheetSpace*> spaces{
+            {QStringLiteral("log"), log}, {QStringLiteral("rules"), rules}, {QStringLiteral("settings"), settings}};
         return {&spaces.at(key)->list(), &spaces.at(key)->page()};
     }
 
@@ -57,12 +53,11 @@ struct WholeWindow {
     DayLogSpace* log = new DayLogSpace(clock.gate);
     RulesSpace* rules = new RulesSpace(clock.gate);
     SettingsSpace* settings = new SettingsSpace(clock.gate);
-    AddPieceSpace* addPiece = new AddPieceSpace(clock.gate);
     WhileAwaySpace* away = new WhileAwaySpace(clock.gate);
 };
 
-const std::array<QString, 5> keys{QStringLiteral("log"), QStringLiteral("rules"), QStringLiteral("settings"),
-                                  QStringLiteral("addpiece"), QStringLiteral("whileaway")};
+const std::array<QString, 4> keys{QStringLiteral("log"), QStringLiteral("rules"), QStringLiteral("settings"),
+                                  QStringLiteral("whileaway")};
 
 class WindowWalk : public testing::TestWithParam<SpaceWay> {};
 

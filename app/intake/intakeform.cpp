@@ -1,0 +1,326 @@
+// Whose it is, what it is, how it will be mended.
+#include "app/intake/intakeform.h"
+
+#include "core/service/doorwording.h"
+
+#include <algorithm>
+
+namespace mend::app {
+
+using parts::Sheet;
+using service::text;
+
+namespace {
+constexpr std::size_t peopleOffered = 3;
+constexpr qsizetype lastDigits = 2;
+
+/// Enough of a contact to ask "is it the one that ends in 42?", too little for whoever else reads it.
+QString contactHint(const record::Customer& person)
+{
+    const QString key = text(record::phoneKey(person.contact));
+    return key.isEmpty() ? QString() : intakeWords("phone ends in %1").arg(key.right(lastDigits));
+}
+} // namespace
+
+IntakeForm::IntakeForm(IntakeSpace& space) : m_space(space), m_page(space.m_page)
+{
+    if (space.m_tried) {
+        m_faults = space.faults();
+    }
+}
+
+Sheet IntakeForm::take()
+{
+    m_sheet.title = intakeWords("Intake");
+    m_sheet.beside = intakeWords("from top to bottom; the rest can follow");
+    addOwner();
+    addPiece();
+    addMending();
+    addConsent();
+    addMore();
+    return std::move(m_sheet);
+}
+
+QString IntakeForm::fault(const char* key) const
+{
+    for (const record::IntakeFault fault : m_faults) {
+        if (qstrcmp(service::intakeFaultField(fault), key) == 0) {
+            return service::intakeFaultWords(fault);
+        }
+    }
+    return {};
+}
+
+std::function<void()> IntakeForm::changing(std::function<void(record::Intake&)> change)
+{
+    return [space = &m_space, change = std::move(change)] {
+        change(space->m_page);
+        space->change();
+    };
+}
+
+Sheet::Field IntakeForm::words(const char* key, const QString& label, std::string& to, bool pair)
+{
+    Sheet::Field field;
+    field.key = QString::fromLatin1(key);
+    field.label = label;
+    field.value = text(to);
+    field.fault = fault(key);
+    field.edited = [space = &m_space, held = &to](const QString& typed) {
+        *held = typed.toStdString();
+        space->change();
+    };
+    field.pair = pair;
+    return field;
+}
+
+void IntakeForm::addOwner()
+{
+    m_sheet.head(intakeWords("Whose it is"));
+    Sheet::Field name = words("owner/name", intakeWords("Name"), m_page.owner.name);
+    name.edited = [space = &m_space](const QString& typed) {
+        record::Customer& owner = space->m_page.owner;
+        if (owner.id.isSet()) { // another name is another person, until somebody says otherwise
+            owner = {};
+            space->m_page.piece.id = {};
+            space->m_hers.clear();
+        }
+        owner.name = typed.toStdString();
+        space->m_page.samePersonAnswered = false;
+        space->change();
+        Q_EMIT space->nameTyped(typed);
+    };
+    m_sheet.add(std::move(name));
+    Sheet::Field contact = words("owner/contact", intakeWords("Phone, mail or address"), m_page.owner.contact, true);
+    m_sheet.add(std::move(contact));
+    offerKnown();
+    offerHers();
+}
+
+/// Somebody known already, so that one person does not become two; two are never made one unasked.
+void IntakeForm::offerKnown()
+{
+    if (m_page.owner.id.isSet()) {
+        m_sheet.say(intakeWords("Known already: the piece goes to the same person."), Sheet::Tone::Quiet);
+        return;
+    }
+    if (m_space.m_known.empty() || m_page.owner.name.empty() || m_page.samePersonAnswered) {
+        return;
+    }
+    Sheet::Choices known;
+    known.label = intakeWords("Was it somebody of these?");
+    for (std::size_t i = 0; i < std::min(peopleOffered, m_space.m_known.size()); ++i) {
+        const record::Customer& person = m_space.m_known[i];
+        known.choices.push_back({QStringLiteral("intake/owner/%1").arg(person.id.value()),
+                                 service::isolated(text(person.name)), contactHint(person),
+                                 [space = &m_space, person] { space->choose(person); }});
+    }
+    known.choices.push_back({QStringLiteral("intake/owner/new"), intakeWords("None of them"),
+                             intakeWords("somebody new"),
+                             changing([](record::Intake& page) { page.samePersonAnswered = true; })});
+    m_sheet.add(std::move(known));
+}
+
+/// A piece that comes back keeps its number.
+void IntakeForm::offerHers()
+{
+    if (m_space.m_hers.empty()) {
+        return;
+    }
+    Sheet::Choices back;
+    back.label = intakeWords("Does one of their pieces come back?");
+    for (const record::Piece& piece : m_space.m_hers) {
+        if (back.choices.size() == peopleOffered) {
+            break;
+        }
+        const bool chosen = m_page.piece.id == piece.id;
+        back.choices.push_back(
+            {QStringLiteral("intake/back/%1").arg(piece.id.value()), service::isolated(text(piece.benchName)),
+             service::numberWords(piece.number), changing([piece, chosen](record::Intake& page) {
+                 page.piece = chosen ? record::Piece{} : piece;
+                 page.piece.fragments = 0; // counted anew
+                 page.visit.procedure = page.piece.procedure;
+                 page.visit.cameFor = chosen ? record::CameFor::FirstTime : record::CameFor::JoinFailed;
+             }),
+             false, chosen});
+    }
+    m_sheet.add(std::move(back));
+    if (!m_page.piece.id.isSet()) {
+        return;
+    }
+    using record::CameFor;
+    Sheet::Choices why;
+    why.label = intakeWords("Why it is here again");
+    const auto add = [&](const char* key, const QString& label, CameFor reason) {
+        why.choices.push_back({QStringLiteral("intake/why/") + QLatin1String(key),
+                               label,
+                               {},
+                               changing([reason](record::Intake& page) { page.visit.cameFor = reason; }),
+                               false,
+                               m_page.visit.cameFor == reason});
+    };
+    add("join", intakeWords("A join gave way"), CameFor::JoinFailed);
+    add("anew", intakeWords("Broken anew"), CameFor::BrokenAnew);
+    add("fragment", intakeWords("A fragment was found"), CameFor::FragmentFound);
+    add("another", intakeWords("Something else"), CameFor::Another);
+    m_sheet.add(std::move(why));
+}
+
+void IntakeForm::addPiece()
+{
+    m_sheet.head(intakeWords("What it is"));
+    askBenchName();
+    askFragments();
+    addAccessories();
+}
+
+void IntakeForm::askBenchName()
+{
+    m_sheet.add(
+        words("piece/benchName", intakeWords("Called at the bench, such as “Heron bowl”"), m_page.piece.benchName));
+    m_sheet.add(words("piece/looks", intakeWords("What it looks like"), m_page.piece.looks, true));
+    const auto alike = m_space.m_answers ? m_space.m_answers->alikeNames(m_page) : std::vector<std::string>{};
+    if (alike.empty() || m_page.alikeNamesAccepted || m_page.piece.benchName.empty()) {
+        return;
+    }
+    Sheet::Choices keep;
+    keep.label =
+        intakeWords("It sounds like “%1” in the house: a word more tells them apart by ear.").arg(text(alike.front()));
+    keep.choices = {
+        {QStringLiteral("intake/alike"), intakeWords("Keep both names"), {}, changing([](record::Intake& page) {
+             page.alikeNamesAccepted = true;
+         })}};
+    m_sheet.add(std::move(keep));
+}
+
+void IntakeForm::askFragments()
+{
+    const QString key = QStringLiteral("piece/fragments");
+    Sheet::Field field;
+    field.key = key;
+    field.label = intakeWords("or another count");
+    field.figures = true;
+    const auto typed = m_space.m_typed.find(key);
+    field.value = typed != m_space.m_typed.end() ? typed->second
+                  : m_page.piece.fragments > 0   ? QString::number(m_page.piece.fragments)
+                                                 : QString();
+    field.unit = intakeWords("fragments");
+    field.fault = fault("piece/fragments");
+    const auto told = [space = &m_space, key](const QString& words) {
+        bool good = false;
+        const int count = words.trimmed().toInt(&good);
+        space->m_typed[key] = words;
+        space->m_page.piece.fragments = good ? count : 0;
+        space->m_page.visit.fragments = space->m_page.piece.fragments;
+        space->change();
+    };
+    field.edited = told;
+    Sheet::Choices counts;
+    counts.label = intakeWords("Fragments, counted");
+    for (const int count : {2, 3, 4, 5, 6, 8, 10}) {
+        counts.choices.push_back({QStringLiteral("intake/fragments/%1").arg(count),
+                                  QString::number(count),
+                                  {},
+                                  [told, count] { told(QString::number(count)); },
+                                  false,
+                                  m_page.piece.fragments == count});
+    }
+    m_sheet.add(std::move(counts));
+    m_sheet.add(std::move(field));
+}
+
+void IntakeForm::addAccessories()
+{
+    Sheet::Choices with;
+    with.label = intakeWords("What came with it");
+    const std::vector<std::pair<const char*, QString>> usual{{"lid", intakeWords("Lid")},
+                                                             {"stand", intakeWords("Stand")},
+                                                             {"box", intakeWords("Box")},
+                                                             {"crumbs", intakeWords("Bag of crumbs")}};
+    for (const auto& [key, label] : usual) {
+        const std::string what = label.toLower().toStdString();
+        const auto has = [what](const record::Accessory& each) { return each.what == what; };
+        const bool chosen = std::ranges::any_of(m_page.visit.accessories, has);
+        with.choices.push_back({QStringLiteral("intake/with/") + QLatin1String(key),
+                                label,
+                                {},
+                                changing([what, has, chosen](record::Intake& page) {
+                                    if (chosen) {
+                                        std::erase_if(page.visit.accessories, has);
+                                    } else {
+                                        page.visit.accessories.push_back({what, 1});
+                                    }
+                                }),
+                                false,
+                                chosen});
+    }
+    m_sheet.add(std::move(with));
+}
+
+void IntakeForm::addMending()
+{
+    m_sheet.head(intakeWords("How it will be mended"));
+    Sheet::Choices ways;
+    for (const IntakeNow::Procedure& each : m_space.m_now.procedures) {
+        const std::string key = each.key.toStdString();
+        ways.choices.push_back({QStringLiteral("intake/procedure/") + each.key,
+                                each.name,
+                                {},
+                                changing([key](record::Intake& page) {
+                                    page.piece.procedure = key;
+                                    page.visit.procedure = key;
+                                }),
+                                false,
+                                m_page.piece.procedure == key});
+    }
+    m_sheet.add(std::move(ways));
+    if (const QString wrong = fault("piece/procedure"); !wrong.isEmpty()) {
+        m_sheet.say(wrong, Sheet::Tone::Grave);
+    }
+    addPromise();
+    addMoney();
+}
+
+void IntakeForm::addMore()
+{
+    Sheet::Choices toggle;
+    toggle.choices = {{QStringLiteral("intake/more"),
+                       m_space.m_more ? intakeWords("Less") : intakeWords("More about it"),
+                       {},
+                       [space = &m_space] {
+                           space->m_more = !space->m_more;
+                           space->refresh();
+                       },
+                       false,
+                       m_space.m_more}};
+    m_sheet.add(std::move(toggle));
+    if (!m_space.m_more) {
+        return;
+    }
+    record::Visit& visit = m_page.visit;
+    m_sheet.add(
+        words("visit/condition/seen", intakeWords("What is seen: cracks, losses, old mends"), visit.condition.seen));
+    m_sheet.add(words("visit/condition/inferred", intakeWords("What you make of it"), visit.condition.inferred, true));
+    m_sheet.add(words("visit/wishes", intakeWords("What the owner would like"), visit.wishes));
+    m_sheet.add(words("visit/story", intakeWords("What the owner tells of it"), visit.story, true));
+    m_sheet.add(words("piece/maker", intakeWords("Maker or place"), m_page.piece.maker));
+    m_sheet.add(words("piece/marks", intakeWords("Marks on it"), m_page.piece.marks, true));
+    m_sheet.add(money("visit/declaredValue", intakeWords("Worth, as the owner says"), visit.declaredValue));
+    using record::Body;
+    Sheet::Choices body;
+    body.label = intakeWords("Its body");
+    const auto add = [&](const char* key, const QString& label, Body value) {
+        body.choices.push_back({QStringLiteral("intake/body/") + QLatin1String(key),
+                                label,
+                                {},
+                                changing([value](record::Intake& page) { page.piece.body = value; }),
+                                false,
+                                m_page.piece.body == value});
+    };
+    add("porous", intakeWords("Porous"), Body::Porous);
+    add("vitrified", intakeWords("Vitrified"), Body::Vitrified);
+    add("unknown", intakeWords("Not known"), Body::Unknown);
+    m_sheet.add(std::move(body));
+}
+
+} // namespace mend::app

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "app/intake/intakespace.h"
+
+namespace mend::app {
+
+/// Words of the page, in the language of the window.
+inline QString intakeWords(const char* words) { return IntakeSpace::tr(words); }
+
+/// Says the page of the intake as a sheet, part by part from top to bottom.
+class IntakeForm {
+public:
+    explicit IntakeForm(IntakeSpace& space);
+    parts::Sheet take();
+
+private:
+    void addOwner();
+    void offerKnown();
+    void offerHers();
+    void addPiece();
+    void askBenchName();
+    void askFragments();
+    void addAccessories();
+    void addMending();
+    void addPromise();
+    void addMoney();
+    void addMore();
+    void addConsent();
+    void addSigning();
+
+    /// A line of words that goes straight onto the page.
+    parts::Sheet::Field words(const char* key, const QString& label, std::string& to, bool pair = false);
+    parts::Sheet::Field money(const char* key, const QString& label, std::optional<Money>& to, bool pair = false);
+    QString fault(const char* key) const;
+    std::function<void()> changing(std::function<void(record::Intake&)> change);
+
+    IntakeSpace& m_space;
+    record::Intake& m_page;
+    std::vector<record::IntakeFault> m_faults; ///< shown ones
+    parts::Sheet m_sheet;
+};
+
+} // namespace mend::app
