@@ -120,7 +120,7 @@ void IntakeSpace::clear()
     m_known.clear();
     m_hers.clear();
     m_pad->clear();
-    m_tried = m_busy = m_more = false;
+    m_tried = m_busy = m_more = m_emptying = false;
     m_taken = {};
     m_form->scrollTo(0);
 }
@@ -130,6 +130,7 @@ void IntakeSpace::change()
 {
     m_told.clear();
     m_taken = {};
+    m_emptying = false;
     refresh();
     Q_EMIT edited(m_page);
 }
@@ -231,12 +232,23 @@ void IntakeSpace::addActs(Sheet& sheet)
         {QStringLiteral("intake/receive"), tr("Only received"), tr("agreed later"), [this] { takeIn(false); }}};
     sheet.add(std::move(acts));
     Sheet::Choices rare;
-    rare.choices = {{QStringLiteral("intake/clear"), tr("Empty the page"), {}, [this] {
-                         m_told.clear();
-                         clear();
-                         refresh();
-                         Q_EMIT cleared();
-                     }}};
+    const auto ask = [this](bool asked) {
+        return [this, asked] {
+            m_emptying = asked;
+            refresh();
+        };
+    };
+    if (m_emptying) { // a slip of the finger loses no page
+        rare.choices = {{QStringLiteral("intake/keep"), tr("Keep the page"), {}, ask(false)},
+                        {QStringLiteral("intake/clear"), tr("Empty it"), {}, [this] {
+                             m_told.clear();
+                             clear();
+                             refresh();
+                             Q_EMIT cleared();
+                         }}};
+    } else {
+        rare.choices = {{QStringLiteral("intake/empty"), tr("Empty the page"), {}, ask(true)}};
+    }
     sheet.add(std::move(rare));
 }
 

@@ -108,6 +108,7 @@ private:
     bool m_tried = false;
     bool m_busy = false;
     bool m_more = false;
+    bool m_emptying = false; ///< asked whether the page is to go
     bool m_narrow = false;
 };
 

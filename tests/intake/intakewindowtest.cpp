@@ -228,6 +228,18 @@ TEST_F(TakingIn, AHalfFilledPageOutlivesAKill)
     EXPECT_NE(drafts.value().front().sheet.find("Heron bowl"), std::string::npos);
 }
 
+TEST_F(TakingIn, OneTapEmptiesNoPage)
+{
+    fill("owner/name", "Ines Varga");
+    tap(slip(), "intake/empty");
+    EXPECT_EQ(space().intake().owner.name, "Ines Varga");
+    tap(slip(), "intake/keep");
+    EXPECT_FALSE(slip().hit(QStringLiteral("intake/clear")));
+    tap(slip(), "intake/empty");
+    tap(slip(), "intake/clear");
+    EXPECT_TRUE(space().intake().owner.name.empty());
+}
+
 TEST_F(TakingIn, TheNextStartGoesOnWithIt)
 {
     record::Intake draft;
