@@ -12,7 +12,20 @@
 namespace mend::app {
 
 /// The pages of Settings, in the order of the list.
-enum class SettingsPage { Studio, Hours, People, Places, Sound, Look, ScreenSize, Hands, Units, Papers, Backup };
+enum class SettingsPage {
+    Studio,
+    Hours,
+    People,
+    Places,
+    Sound,
+    Look,
+    ScreenSize,
+    Hands,
+    Units,
+    Papers,
+    Backup,
+    Language
+};
 
 /// Studio, people, places, sound, look, units, backup. It shows what it is given and says what was wished.
 class SettingsSpace : public parts::SheetSpace {
@@ -30,6 +43,7 @@ public:
 
 Q_SIGNALS:
     void studioTold(const mend::service::Studio& studio);
+    void languageChosen(const QString& code);            ///< empty: as this machine
     void personTold(const mend::record::Person& person); ///< without an id: somebody new
     void placeTold(const mend::record::Place& place);    ///< without an id: a new place
     void lookWished(const mend::app::LookWishes& look);
@@ -61,6 +75,7 @@ private:
     parts::Sheet handsSheet();
     parts::Sheet unitsSheet();
     parts::Sheet papersSheet();
+    parts::Sheet languageSheet();
     parts::Sheet backupSheet();
     QString valueOf(SettingsPage page) const;
     void beginEditing();
