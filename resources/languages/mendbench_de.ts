@@ -1050,6 +1050,49 @@
     </message>
 </context>
 <context>
+    <name>PaperTextWords</name>
+    <message>
+        <source>Words on papers</source>
+        <translation>Worte auf Papieren</translation>
+    </message>
+    <message>
+        <source>What always stands on a paper. Your own words stay in the bench file and go where it goes.</source>
+        <translation>Was immer auf einem Papier steht. Eigene Worte bleiben in der Datei und gehen mit ihr.</translation>
+    </message>
+    <message>
+        <source>your own</source>
+        <translation>eigene</translation>
+    </message>
+    <message>
+        <source>your own words</source>
+        <translation>eigene Worte</translation>
+    </message>
+    <message>
+        <source>the words that ship</source>
+        <translation>die mitgelieferten Worte</translation>
+    </message>
+    <message>
+        <source>All papers</source>
+        <translation>Alle Papiere</translation>
+    </message>
+    <message>
+        <source>One paragraph more</source>
+        <translation>Ein Absatz mehr</translation>
+    </message>
+    <message>
+        <source>Paragraph %1</source>
+        <translation>Absatz %1</translation>
+    </message>
+    <message>
+        <source>Keep these words</source>
+        <translation>Diese Worte behalten</translation>
+    </message>
+    <message>
+        <source>Back to the words that ship</source>
+        <translation>Zurück zu den mitgelieferten Worten</translation>
+    </message>
+</context>
+<context>
     <name>PhotoWords</name>
     <message>
         <source>This picture</source>
@@ -1523,6 +1566,21 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>StageWords</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>under the hands</source>
+        <translation>in Arbeit</translation>
     </message>
 </context>
 <context>
@@ -2417,6 +2475,18 @@
         <source>Take all of it back</source>
         <translation>Alles zurücknehmen</translation>
     </message>
+    <message>
+        <source>For the wall</source>
+        <translation>Für die Wand</translation>
+    </message>
+    <message>
+        <source>Every card of the Bench with its clock times, to be hung up. No owners stand on it.</source>
+        <translation>Jede Karte des Werktischs mit ihren Uhrzeiten, zum Aufhängen. Eigentümer stehen nicht darauf.</translation>
+    </message>
+    <message>
+        <source>Write the list as PDF</source>
+        <translation>Die Liste als PDF schreiben</translation>
+    </message>
 </context>
 <context>
     <name>mend::app::DoorLink</name>
@@ -2598,6 +2668,301 @@
     <message>
         <source>People</source>
         <translation>Leute</translation>
+    </message>
+</context>
+<context>
+    <name>mend::app::HandOverSpace</name>
+    <message>
+        <source>What goes out</source>
+        <translation>Was hinausgeht</translation>
+    </message>
+    <message>
+        <source>Who takes it</source>
+        <translation>Wer es mitnimmt</translation>
+    </message>
+    <message>
+        <source>Count the fragments.</source>
+        <translation>Zählen Sie die Scherben.</translation>
+    </message>
+    <message>
+        <source>Tick what came with it.</source>
+        <translation>Haken Sie ab, was dabei war.</translation>
+    </message>
+    <message>
+        <source>Say what becomes of that which is missing.</source>
+        <translation>Sagen Sie, was aus dem Fehlenden wird.</translation>
+    </message>
+    <message>
+        <source>Say why it goes back unmended.</source>
+        <translation>Sagen Sie, warum es unrestauriert zurückgeht.</translation>
+    </message>
+    <message>
+        <source>Say why it goes before its wait is over.</source>
+        <translation>Sagen Sie, warum es vor Ende der Wartezeit geht.</translation>
+    </message>
+    <message>
+        <source>Say what becomes of the money that is owed.</source>
+        <translation>Sagen Sie, was aus dem offenen Betrag wird.</translation>
+    </message>
+    <message>
+        <source>Say who takes it.</source>
+        <translation>Sagen Sie, wer es mitnimmt.</translation>
+    </message>
+    <message>
+        <source>Have it signed for.</source>
+        <translation>Lassen Sie den Empfang unterschreiben.</translation>
+    </message>
+    <message>
+        <source>Hand-over</source>
+        <translation>Ausgabe</translation>
+    </message>
+    <message>
+        <source>Hand over: %1</source>
+        <translation>Ausgeben: %1</translation>
+    </message>
+    <message>
+        <source>Then: who takes it</source>
+        <translation>Dann: wer es mitnimmt</translation>
+    </message>
+    <message>
+        <source>as it came</source>
+        <translation>wie es kam</translation>
+    </message>
+    <message>
+        <source>as it goes</source>
+        <translation>wie es geht</translation>
+    </message>
+    <message>
+        <source>Whose it is</source>
+        <translation>Wem es gehört</translation>
+    </message>
+    <message>
+        <source>erased at their wish</source>
+        <translation>auf ihren Wunsch gelöscht</translation>
+    </message>
+    <message>
+        <source>May be collected.</source>
+        <translation>Kann abgeholt werden.</translation>
+    </message>
+    <message>
+        <source>May be collected from %1.</source>
+        <translation>Abholbar ab %1.</translation>
+    </message>
+    <message>
+        <source>1 fragment came in</source>
+        <translation>1 Scherbe eingegangen</translation>
+    </message>
+    <message>
+        <source>%1 fragments came in</source>
+        <translation>%1 Scherben eingegangen</translation>
+    </message>
+    <message>
+        <source>All of them go out</source>
+        <translation>Alle gehen hinaus</translation>
+    </message>
+    <message>
+        <source>joined or in the bag</source>
+        <translation>geklebt oder im Beutel</translation>
+    </message>
+    <message>
+        <source>Or so many</source>
+        <translation>Oder so viele</translation>
+    </message>
+    <message>
+        <source>fragments</source>
+        <translation>Scherben</translation>
+    </message>
+    <message>
+        <source>A whole number from 0 to %1.</source>
+        <translation>Eine ganze Zahl von 0 bis %1.</translation>
+    </message>
+    <message>
+        <source>More go out than came in: is a fragment of another piece among them?</source>
+        <translation>Es gehen mehr hinaus, als kamen: ist eine Scherbe eines anderen Stücks darunter?</translation>
+    </message>
+    <message>
+        <source>What came with it</source>
+        <translation>Was dabei war</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>goes out</source>
+        <translation>geht hinaus</translation>
+    </message>
+    <message>
+        <source>tap when it is there</source>
+        <translation>antippen, wenn es da ist</translation>
+    </message>
+    <message>
+        <source>None of it is here</source>
+        <translation>Nichts davon ist hier</translation>
+    </message>
+    <message>
+        <source>1 fragment is missing</source>
+        <translation>1 Scherbe fehlt</translation>
+    </message>
+    <message>
+        <source>%1 fragments are missing</source>
+        <translation>%1 Scherben fehlen</translation>
+    </message>
+    <message>
+        <source>1 thing that came with it is missing</source>
+        <translation>1 Zubehörteil fehlt</translation>
+    </message>
+    <message>
+        <source>%1 things that came with it are missing</source>
+        <translation>%1 Zubehörteile fehlen</translation>
+    </message>
+    <message>
+        <source>What becomes of it</source>
+        <translation>Was daraus wird</translation>
+    </message>
+    <message>
+        <source>It stays here and is looked for</source>
+        <translation>Es bleibt hier und wird gesucht</translation>
+    </message>
+    <message>
+        <source>The owner knows that it is lost</source>
+        <translation>Der Eigentümer weiß, dass es verloren ist</translation>
+    </message>
+    <message>
+        <source>A fill took its place</source>
+        <translation>Eine Ergänzung trat an seine Stelle</translation>
+    </message>
+    <message>
+        <source>Or in your own words</source>
+        <translation>Oder in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
+    </message>
+    <message>
+        <source>Work on it is still to do. It can only go back unmended.</source>
+        <translation>Es ist noch Arbeit daran. Es kann nur unrestauriert zurückgehen.</translation>
+    </message>
+    <message>
+        <source>Because</source>
+        <translation>Weil</translation>
+    </message>
+    <message>
+        <source>The owner wants it back</source>
+        <translation>Der Eigentümer will es zurück</translation>
+    </message>
+    <message>
+        <source>It cannot be mended</source>
+        <translation>Es lässt sich nicht restaurieren</translation>
+    </message>
+    <message>
+        <source>No price was agreed</source>
+        <translation>Kein Preis wurde vereinbart</translation>
+    </message>
+    <message>
+        <source>its wait is over</source>
+        <translation>die Wartezeit ist vorbei</translation>
+    </message>
+    <message>
+        <source>Not before %1.</source>
+        <translation>Nicht vor %1.</translation>
+    </message>
+    <message>
+        <source>Not before %1: its %2 wants that long.</source>
+        <translation>Nicht vor %1: %2 braucht so lange.</translation>
+    </message>
+    <message>
+        <source>It goes all the same, because</source>
+        <translation>Es geht trotzdem, weil</translation>
+    </message>
+    <message>
+        <source>The owner lets it stand untouched until then</source>
+        <translation>Der Eigentümer lässt es bis dahin unberührt stehen</translation>
+    </message>
+    <message>
+        <source>It is only to be looked at</source>
+        <translation>Es ist nur zum Ansehen</translation>
+    </message>
+    <message>
+        <source>Paid: %1. Nothing is owed.</source>
+        <translation>Bezahlt: %1. Nichts ist offen.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 is owed.</source>
+        <translation>%1 von %2 ist offen.</translation>
+    </message>
+    <message>
+        <source>The rest is paid later</source>
+        <translation>Der Rest wird später bezahlt</translation>
+    </message>
+    <message>
+        <source>Paid now</source>
+        <translation>Jetzt bezahlt</translation>
+    </message>
+    <message>
+        <source>Stays owed</source>
+        <translation>Bleibt offen</translation>
+    </message>
+    <message>
+        <source>The owner takes it</source>
+        <translation>Der Eigentümer nimmt es mit</translation>
+    </message>
+    <message>
+        <source>Or somebody else: their name</source>
+        <translation>Oder jemand anderes: der Name</translation>
+    </message>
+    <message>
+        <source>Who takes it?</source>
+        <translation>Wer nimmt es mit?</translation>
+    </message>
+    <message>
+        <source>Signed on paper</source>
+        <translation>Auf Papier unterschrieben</translation>
+    </message>
+    <message>
+        <source>Sign again</source>
+        <translation>Neu unterschreiben</translation>
+    </message>
+    <message>
+        <source>Given back unmended</source>
+        <translation>Unrestauriert zurückgegeben</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Ausgegeben</translation>
+    </message>
+    <message>
+        <source>stands in the file</source>
+        <translation>steht in der Datei</translation>
+    </message>
+    <message>
+        <source>not stored yet</source>
+        <translation>noch nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>Take it back</source>
+        <translation>Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>for ten seconds</source>
+        <translation>zehn Sekunden lang</translation>
+    </message>
+    <message>
+        <source>What goes with it on paper</source>
+        <translation>Was auf Papier mitgeht</translation>
+    </message>
+    <message>
+        <source>Write them all</source>
+        <translation>Alle schreiben</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Schreiben</translation>
+    </message>
+    <message>
+        <source>Back to the bench</source>
+        <translation>Zurück zum Werktisch</translation>
     </message>
 </context>
 <context>
@@ -3122,6 +3487,602 @@
     <message>
         <source>The product&apos;s safety data sheet and local rules come before any line on this screen.</source>
         <translation>Das Sicherheitsdatenblatt des Produkts und die örtlichen Vorschriften gehen jeder Zeile auf diesem Bildschirm vor.</translation>
+    </message>
+    <message>
+        <source>Open this piece</source>
+        <translation>Dieses Stück öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>mend::app::PaperDesk</name>
+    <message>
+        <source>It could not be written to %1. Choose another folder.</source>
+        <translation>Nach %1 ließ sich nicht schreiben. Wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>Written: %1, 1 page.</source>
+        <translation>Geschrieben: %1, 1 Seite.</translation>
+    </message>
+    <message>
+        <source>Written: %1, %2 pages.</source>
+        <translation>Geschrieben: %1, %2 Seiten.</translation>
+    </message>
+    <message>
+        <source>No typeface here has %1; their numbers stand instead.</source>
+        <translation>Keine Schrift hier hat %1; statt ihrer stehen die Nummern.</translation>
+    </message>
+    <message>
+        <source>Tag for the bag</source>
+        <translation>Anhänger für den Beutel</translation>
+    </message>
+    <message>
+        <source>It could not be written: the bench file cannot be read now.</source>
+        <translation>Schreiben ging nicht: die Datei lässt sich gerade nicht lesen.</translation>
+    </message>
+</context>
+<context>
+    <name>mend::app::PhotoBoard</name>
+    <message>
+        <source>The photo: the arrows move a cross, Enter marks the place</source>
+        <translation>Das Foto: die Pfeile bewegen ein Kreuz, die Eingabetaste setzt die Marke</translation>
+    </message>
+</context>
+<context>
+    <name>mend::app::PieceLink</name>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>went back unmended</source>
+        <translation>ging unrestauriert zurück</translation>
+    </message>
+    <message>
+        <source>handed over</source>
+        <translation>ausgegeben</translation>
+    </message>
+    <message>
+        <source>on hold</source>
+        <translation>ruht</translation>
+    </message>
+    <message>
+        <source>Taking the photo in.</source>
+        <translation>Das Foto wird aufgenommen.</translation>
+    </message>
+    <message>
+        <source>Taking %1 photos in.</source>
+        <translation>%1 Fotos werden aufgenommen.</translation>
+    </message>
+    <message>
+        <source>This photo is damaged in the file. Settings, Backup has an earlier one.</source>
+        <translation>Dieses Foto ist in der Datei beschädigt. Unter Einstellungen, Sicherung liegt ein früheres.</translation>
+    </message>
+    <message>
+        <source>Being written.</source>
+        <translation>Wird geschrieben.</translation>
+    </message>
+    <message>
+        <source>It is no longer in the house.</source>
+        <translation>Es ist nicht mehr im Haus.</translation>
+    </message>
+    <message>
+        <source>%1 is handed over</source>
+        <translation>%1 ist ausgegeben</translation>
+    </message>
+    <message>
+        <source>%1 is given back unmended</source>
+        <translation>%1 ist unrestauriert zurückgegeben</translation>
+    </message>
+</context>
+<context>
+    <name>mend::app::PieceSpace</name>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>kept upright, without the place they were taken at</source>
+        <translation>aufrecht aufgehoben, ohne den Ort der Aufnahme</translation>
+    </message>
+    <message>
+        <source>Add photos</source>
+        <translation>Fotos hinzufügen</translation>
+    </message>
+    <message>
+        <source>What they show</source>
+        <translation>Was sie zeigen</translation>
+    </message>
+    <message>
+        <source>Choose files</source>
+        <translation>Dateien wählen</translation>
+    </message>
+    <message>
+        <source>or drop them here</source>
+        <translation>oder hier fallen lassen</translation>
+    </message>
+    <message>
+        <source>Paste</source>
+        <translation>Einfügen</translation>
+    </message>
+    <message>
+        <source>a copied picture</source>
+        <translation>ein kopiertes Bild</translation>
+    </message>
+    <message>
+        <source>1 mark</source>
+        <translation>1 Marke</translation>
+    </message>
+    <message>
+        <source>%1 marks</source>
+        <translation>%1 Marken</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>All photos</source>
+        <translation>Alle Fotos</translation>
+    </message>
+    <message>
+        <source>Tap the place on the photo.</source>
+        <translation>Tippen Sie die Stelle auf dem Foto an.</translation>
+    </message>
+    <message>
+        <source>Mark on it:</source>
+        <translation>Marke darauf:</translation>
+    </message>
+    <message>
+        <source>Words under the photo</source>
+        <translation>Worte unter dem Foto</translation>
+    </message>
+    <message>
+        <source>Keep the words</source>
+        <translation>Worte behalten</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>What is to be said of it, such as “rim, 12 mm”</source>
+        <translation>Was dazu zu sagen ist, etwa „Rand, 12 mm“</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Take the mark off</source>
+        <translation>Marke wegnehmen</translation>
+    </message>
+    <message>
+        <source>Choose photos</source>
+        <translation>Fotos wählen</translation>
+    </message>
+    <message>
+        <source>Take this photo</source>
+        <translation>Dieses Foto nehmen</translation>
+    </message>
+    <message>
+        <source>Take these %1 photos</source>
+        <translation>Diese %1 Fotos nehmen</translation>
+    </message>
+    <message>
+        <source>One folder up</source>
+        <translation>Einen Ordner höher</translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>No photo lies in this folder.</source>
+        <translation>In diesem Ordner liegt kein Foto.</translation>
+    </message>
+    <message>
+        <source>The newest %1 of %2 are shown; the rest can be dropped here from a file window.</source>
+        <translation>Die neuesten %1 von %2 sind zu sehen; der Rest lässt sich aus einem Dateifenster hier fallen lassen.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>the first time</source>
+        <translation>das erste Mal</translation>
+    </message>
+    <message>
+        <source>a join gave way</source>
+        <translation>eine Klebung hat nachgegeben</translation>
+    </message>
+    <message>
+        <source>broken anew</source>
+        <translation>neu zerbrochen</translation>
+    </message>
+    <message>
+        <source>a fragment was found</source>
+        <translation>eine Scherbe fand sich</translation>
+    </message>
+    <message>
+        <source>another reason</source>
+        <translation>ein anderer Grund</translation>
+    </message>
+    <message>
+        <source>Condition and consent</source>
+        <translation>Zustand und Einwilligung</translation>
+    </message>
+    <message>
+        <source>It was taken in with the short form: nothing was written down of its condition.</source>
+        <translation>Es wurde mit dem kurzen Blatt angenommen: über den Zustand wurde nichts aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>Nothing written down.</source>
+        <translation>Nichts aufgeschrieben.</translation>
+    </message>
+    <message>
+        <source>Looked at: %1</source>
+        <translation>Betrachtet: %1</translation>
+    </message>
+    <message>
+        <source>Old mend: %1</source>
+        <translation>Alte Restaurierung: %1</translation>
+    </message>
+    <message>
+        <source>Inferred, not seen</source>
+        <translation>Geschlossen, nicht gesehen</translation>
+    </message>
+    <message>
+        <source>Nothing.</source>
+        <translation>Nichts.</translation>
+    </message>
+    <message>
+        <source>Put it right</source>
+        <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <source>Consent</source>
+        <translation>Einwilligung</translation>
+    </message>
+    <message>
+        <source>Signed on paper, %1.</source>
+        <translation>Auf Papier unterschrieben, %1.</translation>
+    </message>
+    <message>
+        <source>Signed on the screen, %1.</source>
+        <translation>Am Bildschirm unterschrieben, %1.</translation>
+    </message>
+    <message>
+        <source>Not signed.</source>
+        <translation>Nicht unterschrieben.</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Wished for: %1</source>
+        <translation>Gewünscht: %1</translation>
+    </message>
+    <message>
+        <source>Told of it: %1</source>
+        <translation>Darauf hingewiesen: %1</translation>
+    </message>
+    <message>
+        <source>Put the condition right</source>
+        <translation>Den Zustand berichtigen</translation>
+    </message>
+    <message>
+        <source>What is seen</source>
+        <translation>Was zu sehen ist</translation>
+    </message>
+    <message>
+        <source>What is inferred from it, kept apart</source>
+        <translation>Was daraus geschlossen wird, getrennt gehalten</translation>
+    </message>
+    <message>
+        <source>By what it was looked at</source>
+        <translation>Womit es betrachtet wurde</translation>
+    </message>
+    <message>
+        <source>Keep it so</source>
+        <translation>So lassen</translation>
+    </message>
+    <message>
+        <source>Leave it as it was</source>
+        <translation>Lassen, wie es war</translation>
+    </message>
+    <message>
+        <source>Fragments and what came with it</source>
+        <translation>Scherben und Zubehör</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>nicht gezählt</translation>
+    </message>
+    <message>
+        <source>in %1, out %2</source>
+        <translation>ein %1, aus %2</translation>
+    </message>
+    <message>
+        <source>Fragments</source>
+        <translation>Scherben</translation>
+    </message>
+    <message>
+        <source>What came with it</source>
+        <translation>Was dabei war</translation>
+    </message>
+    <message>
+        <source>A fragment was found</source>
+        <translation>Eine Scherbe fand sich</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Wie viele</translation>
+    </message>
+    <message>
+        <source>fragments</source>
+        <translation>Scherben</translation>
+    </message>
+    <message>
+        <source>A whole number from 1 to 999.</source>
+        <translation>Eine ganze Zahl von 1 bis 999.</translation>
+    </message>
+    <message>
+        <source>Where it was found</source>
+        <translation>Wo sie sich fand</translation>
+    </message>
+    <message>
+        <source>Count it in</source>
+        <translation>Dazuzählen</translation>
+    </message>
+    <message>
+        <source>say how many</source>
+        <translation>sagen Sie, wie viele</translation>
+    </message>
+    <message>
+        <source>Stages</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>To do</source>
+        <translation>Zu tun</translation>
+    </message>
+    <message>
+        <source>Nothing is agreed yet.</source>
+        <translation>Noch ist nichts vereinbart.</translation>
+    </message>
+    <message>
+        <source>It is not in the house: its record says what was done.</source>
+        <translation>Es ist nicht im Haus: was gemacht wurde, steht in der Dokumentation.</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Besuche</translation>
+    </message>
+    <message>
+        <source>a piece that comes back keeps its number</source>
+        <translation>ein Stück, das zurückkommt, behält seine Nummer</translation>
+    </message>
+    <message>
+        <source>what gave way was named</source>
+        <translation>was nachgab, ist benannt</translation>
+    </message>
+    <message>
+        <source>handed over %1</source>
+        <translation>ausgegeben %1</translation>
+    </message>
+    <message>
+        <source>returned unmended %1</source>
+        <translation>unrestauriert zurück %1</translation>
+    </message>
+    <message>
+        <source>Visit %1</source>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>Its owner, told and owed</source>
+        <translation>Eigentümer, Nachrichten und Offenes</translation>
+    </message>
+    <message>
+        <source>Show the owner</source>
+        <translation>Eigentümer zeigen</translation>
+    </message>
+    <message>
+        <source>Hide the owner</source>
+        <translation>Eigentümer verbergen</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Bezahlt</translation>
+    </message>
+    <message>
+        <source>Still owed</source>
+        <translation>Noch offen</translation>
+    </message>
+    <message>
+        <source>Told so far</source>
+        <translation>Bisher mitgeteilt</translation>
+    </message>
+    <message>
+        <source>Nothing yet.</source>
+        <translation>Noch nichts.</translation>
+    </message>
+    <message>
+        <source>Told now</source>
+        <translation>Jetzt mitgeteilt</translation>
+    </message>
+    <message>
+        <source>What about</source>
+        <translation>Worüber</translation>
+    </message>
+    <message>
+        <source>Rung</source>
+        <translation>Angerufen</translation>
+    </message>
+    <message>
+        <source>Written by e-mail</source>
+        <translation>Per E-Mail geschrieben</translation>
+    </message>
+    <message>
+        <source>In person</source>
+        <translation>Persönlich</translation>
+    </message>
+    <message>
+        <source>Notice in form, because it lies here unclaimed. It is only logged: nothing is ever disposed of by itself, and local law says what may follow.</source>
+        <translation>Förmliche Mitteilung, weil es nicht abgeholt ist. Sie wird nur eingetragen: nichts wird je von selbst weggegeben, und was folgen darf, sagt das örtliche Recht.</translation>
+    </message>
+    <message>
+        <source>By letter</source>
+        <translation>Per Brief</translation>
+    </message>
+    <message>
+        <source>By recorded letter</source>
+        <translation>Per Einschreiben</translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation>Papiere</translation>
+    </message>
+    <message>
+        <source>PDF, to print or to send</source>
+        <translation>PDF, zum Drucken oder Senden</translation>
+    </message>
+    <message>
+        <source>Into this folder</source>
+        <translation>In diesen Ordner</translation>
+    </message>
+    <message>
+        <source>There is no such folder yet; it will be made.</source>
+        <translation>Diesen Ordner gibt es noch nicht; er wird angelegt.</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>An</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>US-Brief</translation>
+    </message>
+    <message>
+        <source>Write it</source>
+        <translation>Schreiben</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>About this piece</source>
+        <translation>Über dieses Stück</translation>
+    </message>
+    <message>
+        <source>No piece is open. Tap “More” on a card of the Bench, or find one by its number, its name or its owner.</source>
+        <translation>Kein Stück ist offen. Tippen Sie am Werktisch auf „Mehr“ einer Karte, oder suchen Sie eines nach Nummer, Name oder Eigentümer.</translation>
+    </message>
+    <message>
+        <source>signed</source>
+        <translation>unterschrieben</translation>
+    </message>
+    <message>
+        <source>not signed</source>
+        <translation>nicht unterschrieben</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>No photo yet</source>
+        <translation>Noch kein Foto</translation>
+    </message>
+    <message>
+        <source>Tag %1</source>
+        <translation>Anhänger %1</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Als Nächstes: %1</translation>
+    </message>
+    <message>
+        <source>hidden</source>
+        <translation>verborgen</translation>
+    </message>
+    <message>
+        <source>erased at their wish</source>
+        <translation>auf ihren Wunsch gelöscht</translation>
+    </message>
+    <message>
+        <source>1 notice that it lies here unclaimed</source>
+        <translation>1 Mitteilung, dass es nicht abgeholt ist</translation>
+    </message>
+    <message>
+        <source>%1 notices that it lies here unclaimed</source>
+        <translation>%1 Mitteilungen, dass es nicht abgeholt ist</translation>
+    </message>
+    <message>
+        <source>Whose it is</source>
+        <translation>Wem es gehört</translation>
+    </message>
+    <message>
+        <source>Promised</source>
+        <translation>Zugesagt</translation>
+    </message>
+    <message>
+        <source>Handed over</source>
+        <translation>Ausgegeben</translation>
+    </message>
+    <message>
+        <source>Returned unmended</source>
+        <translation>Unrestauriert zurück</translation>
+    </message>
+    <message>
+        <source>work is still to do</source>
+        <translation>es ist noch Arbeit daran</translation>
+    </message>
+    <message>
+        <source>may be collected</source>
+        <translation>kann abgeholt werden</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>Hand it over</source>
+        <translation>Ausgeben</translation>
+    </message>
+    <message>
+        <source>Nothing to paste: copy a picture first.</source>
+        <translation>Nichts einzufügen: kopieren Sie erst ein Bild.</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>During</source>
+        <translation>Während</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nachher</translation>
     </message>
 </context>
 <context>
@@ -3948,6 +4909,18 @@
         <source>%1: closed</source>
         <translation>%1: geschlossen</translation>
     </message>
+    <message>
+        <source>Words on papers</source>
+        <translation>Worte auf Papieren</translation>
+    </message>
+    <message>
+        <source>as they ship</source>
+        <translation>wie mitgeliefert</translation>
+    </message>
+    <message>
+        <source>%1 of them your own</source>
+        <translation>%1 davon eigene</translation>
+    </message>
 </context>
 <context>
     <name>mend::app::SpacesLink</name>
@@ -4115,6 +5088,17 @@
     <message>
         <source>Back to the list</source>
         <translation>Zurück zur Liste</translation>
+    </message>
+</context>
+<context>
+    <name>mend::parts::SignaturePad</name>
+    <message>
+        <source>Sign here with a finger, a pen or the mouse</source>
+        <translation>Hier mit Finger, Stift oder Maus unterschreiben</translation>
+    </message>
+    <message>
+        <source>Sign here</source>
+        <translation>Hier unterschreiben</translation>
     </message>
 </context>
 </TS>
