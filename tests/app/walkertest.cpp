@@ -88,6 +88,7 @@ protected:
     static Walk walk(MainWindow& window)
     {
         Walk walk;
+        walk.wholeLabels = true;
         for (const auto* view : viewsOf(window)) {
             walk.over(*view, window.look());
         }

@@ -12,9 +12,6 @@ namespace mend::app {
 
 namespace {
 
-/// One of the languages of the tests puts every text in brackets.
-bool isSpoken() { return QCoreApplication::translate("Language", "English").startsWith(QLatin1Char('[')); }
-
 /// Every text in quotes of a file, but no key: the samples of the tests and the rules as they are shipped.
 void addQuoted(QStringList& phrases, const QString& name)
 {
@@ -108,10 +105,13 @@ void look(QStringList& escaped, const QString& shown)
 
 } // namespace
 
+/// They put every text in brackets.
+bool isTestLanguage() { return QCoreApplication::translate("Language", "English").startsWith(QLatin1Char('[')); }
+
 QStringList escapedFrom(const parts::ActView& view)
 {
     QStringList escaped;
-    if (!isSpoken()) {
+    if (!isTestLanguage()) {
         return escaped;
     }
     for (const auto& part : view.shown()) {
