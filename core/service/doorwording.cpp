@@ -76,15 +76,15 @@ QString markWords(record::MarkKind kind)
 {
     switch (kind) {
     case record::MarkKind::Chip:
-        return sayDoor("chip");
+        return DoorWords::tr("chip");
     case record::MarkKind::Crack:
-        return sayDoor("crack");
+        return DoorWords::tr("crack");
     case record::MarkKind::Loss:
-        return sayDoor("loss");
+        return DoorWords::tr("loss");
     case record::MarkKind::OldMend:
-        return sayDoor("old mend");
+        return DoorWords::tr("old mend");
     case record::MarkKind::Stain:
-        return sayDoor("stain");
+        return DoorWords::tr("stain");
     }
     return {};
 }
