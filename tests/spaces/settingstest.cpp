@@ -377,7 +377,6 @@ TEST_F(SettingsScreen, OnlyOwnWordsCanBeSetBack)
     EXPECT_EQ(told, QStringList({QStringLiteral("quote.estimate"), QString()}));
 }
 
-class SettingsWalk : public testing::TestWithParam<SpaceWay> {};
 TEST_F(SettingsScreen, OffersEveryLanguageByItsOwnName)
 {
     QStringList chosen;
