@@ -1,10 +1,10 @@
 #include "app/program/piecelink.h"
 
 #include "app/paperwork/facts.h"
+#include "app/parts/png.h"
 #include "app/program/banners.h"
 #include "core/service/doorwording.h"
 
-#include <QBuffer>
 #include <QFileInfo>
 #include <QStandardPaths>
 #include <QTimer>
@@ -61,15 +61,6 @@ std::vector<MayHaveGivenWay> earlierIn(const service::PieceFile& file, const rul
         }
     }
     return earlier;
-}
-
-std::string pngOf(const QImage& image)
-{
-    QByteArray bytes;
-    QBuffer out(&bytes);
-    out.open(QIODevice::WriteOnly);
-    image.save(&out, "PNG");
-    return bytes.toStdString();
 }
 
 } // namespace
@@ -434,7 +425,7 @@ void PieceLink::tell(const service::HandingOver& told, const QImage& signature)
         store::PhotoUse use{{}, told.piece, m_handing.back(), record::signaturePhoto};
         record::PhotoNote note;
         note.visit = m_file ? m_file->dossier.now().number : 1;
-        const std::string drawn = pngOf(signature);
+        const std::string drawn = parts::pngOf(signature);
         m_services.door.addPhoto(drawn, drawn, use, note, [this](const Result<std::string>&) { reload(); });
     }
     showDone();

@@ -1,9 +1,9 @@
 #include "app/shell/intakelink.h"
 
+#include "app/parts/png.h"
 #include "core/record/photo.h"
 #include "core/service/doorwording.h"
 
-#include <QBuffer>
 #include <algorithm>
 #include <iterator>
 
@@ -14,15 +14,6 @@ using service::text;
 namespace {
 
 constexpr qsizetype lettersToAsk = 2;
-
-store::Bytes pngOf(const QImage& image)
-{
-    QByteArray bytes;
-    QBuffer out(&bytes);
-    out.open(QIODevice::WriteOnly);
-    image.save(&out, "PNG");
-    return bytes.toStdString();
-}
 
 /// What this studio takes: as it was paid in last, else what its language's country has.
 std::string currencyOf(const service::BenchService& bench, const service::Manner& manner)
@@ -160,7 +151,7 @@ void IntakeLink::keepSignature(PieceId piece, const QImage& signature)
         store::PhotoUse use{{}, piece, {}, record::signaturePhoto};
         record::PhotoNote note;
         note.visit = visit.number;
-        const store::Bytes drawn = pngOf(signature);
+        const store::Bytes drawn = parts::pngOf(signature);
         m_services.door.addPhoto(drawn, drawn, use, note, [this, visit](const Result<std::string>& hash) {
             if (hash) {
                 record::Visit signedVisit = visit;

@@ -11,9 +11,6 @@ namespace {
 
 using plan::Minute;
 
-/// Beyond what may begin within reach there is as much time again to end it.
-constexpr int roomToEnd = 2;
-
 /// Turns the work of one piece into steps of the problem.
 class PieceInPlan {
 public:
@@ -301,8 +298,8 @@ private:
 
 BenchProblem benchProblem(const BenchFold& bench, const rules::RuleBook& book, const PlanFacts& facts, Instant now)
 {
-    PlanDraft draft(bench, book, now, now + facts.reach * roomToEnd);
-    const Staffing staffing = staffingOf(bench.roster, facts, {now, now + facts.reach * roomToEnd});
+    PlanDraft draft(bench, book, now, now + facts.horizon());
+    const Staffing staffing = staffingOf(bench.roster, facts, {now, now + facts.horizon()});
     draft.setStaff(staffing);
     std::vector<PieceInPlan> pieces;
     pieces.reserve(bench.pieces.size());

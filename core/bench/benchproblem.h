@@ -22,6 +22,8 @@ struct PlanFacts {
     std::vector<Booking> bookings;
     std::map<PieceId, Instant> promised;      ///< by when it was promised to be ready
     Span reach = std::chrono::hours(24 * 14); ///< what cannot begin within it is left to later plans
+    /// Beyond what may begin within reach there is as much time again to end it.
+    Span horizon() const { return 2 * reach; }
     bool operator==(const PlanFacts&) const = default;
 };
 
@@ -29,7 +31,7 @@ struct PlanFacts {
 struct PlanStep {
     PieceId piece;       ///< unset: of no piece: somebody is away, a state of the room
     StageInstance stage; ///< empty: what goes by itself after a stage
-    bool operator==(const PlanStep&) const = default;
+    auto operator<=>(const PlanStep&) const = default;
 };
 
 /// The bench as a problem of the planner, and the way back.

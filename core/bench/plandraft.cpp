@@ -8,9 +8,11 @@ namespace {
 
 using plan::Minute;
 
-bool isBefore(const PlanStep& a, const PlanStep& b)
+template <class T> void addOnce(std::vector<T>& list, const T& each)
 {
-    return a.piece != b.piece ? a.piece.value() < b.piece.value() : a.stage < b.stage;
+    if (std::ranges::find(list, each) == list.end()) {
+        list.push_back(each);
+    }
 }
 
 bool namesAny(const std::vector<std::string>& row, const std::vector<std::string>& names)
@@ -19,10 +21,16 @@ bool namesAny(const std::vector<std::string>& row, const std::vector<std::string
                                [&](const std::string& name) { return std::ranges::find(row, name) != row.end(); });
 }
 
+/// Rows that the planner has to keep; those that only warn never enter a plan.
+bool keepsApart(const rules::Hazard& hazard)
+{
+    return hazard.meeting == rules::Meeting::Overlap && hazard.verdict == rules::Verdict::Block;
+}
+
 } // namespace
 
 PlanDraft::PlanDraft(const BenchFold& bench, const rules::RuleBook& book, Instant now, Instant horizon)
-    : m_bench(bench), m_book(book), m_done(&isBefore)
+    : m_bench(bench), m_book(book)
 {
     m_result.zero = std::chrono::floor<std::chrono::days>(now);
     m_result.problem.name = "bench";
@@ -204,33 +212,18 @@ bool PlanDraft::isTied(int from, int to) const
     return held != m_lags.end() && m_result.problem.lags[held->second].most;
 }
 
-void PlanDraft::tag(int step, const std::string& name)
-{
-    auto& tags = m_result.problem.steps[plan::slot(step)].tags;
-    if (std::ranges::find(tags, name) == tags.end()) {
-        tags.push_back(name);
-    }
-}
+void PlanDraft::tag(int step, const std::string& name) { addOnce(m_result.problem.steps[plan::slot(step)].tags, name); }
 
 void PlanDraft::tag(const Held& held, const std::string& name)
 {
-    if (held.step >= 0) {
-        tag(held.step, name);
-        return;
-    }
-    auto& tags = m_result.problem.waits[plan::slot(held.wait)].tags;
-    if (std::ranges::find(tags, name) == tags.end()) {
-        tags.push_back(name);
-    }
+    addOnce(held.step >= 0 ? m_result.problem.steps[plan::slot(held.step)].tags
+                           : m_result.problem.waits[plan::slot(held.wait)].tags,
+            name);
 }
 
 void PlanDraft::keepApart(const std::string& one, const std::string& other)
 {
-    const std::pair<std::string, std::string> pair{one, other};
-    auto& pairs = m_result.problem.incompatible;
-    if (std::ranges::find(pairs, pair) == pairs.end()) {
-        pairs.push_back(pair);
-    }
+    addOnce(m_result.problem.incompatible, {one, other});
 }
 
 int PlanDraft::resourceOf(const std::string& id, int capacity)
@@ -283,8 +276,7 @@ void PlanDraft::holdState(int from, int to, const std::string& state, PieceId pi
 void PlanDraft::leaveState(int after, Minute minutes, const std::string& state, PieceId piece)
 {
     const bool matters = std::ranges::any_of(m_book.hazards, [&](const rules::Hazard& hazard) {
-        return hazard.meeting == rules::Meeting::Overlap && hazard.verdict == rules::Verdict::Block &&
-               (namesAny(hazard.one, {state}) || namesAny(hazard.other, {state}));
+        return keepsApart(hazard) && (namesAny(hazard.one, {state}) || namesAny(hazard.other, {state}));
     });
     if (!matters) {
         return;
@@ -382,7 +374,7 @@ void PlanDraft::addHazard(const rules::Hazard& hazard)
 void PlanDraft::addHazards()
 {
     for (const rules::Hazard& hazard : m_book.hazards) {
-        if (hazard.meeting == rules::Meeting::Overlap && hazard.verdict == rules::Verdict::Block) {
+        if (keepsApart(hazard)) {
             addHazard(hazard);
         }
     }

@@ -5,7 +5,6 @@
 #include "core/bench/planhours.h"
 
 #include <map>
-#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -81,7 +80,7 @@ private:
     BenchProblem m_result;
     std::map<std::pair<int, int>, std::size_t> m_lags;
     std::map<std::pair<int, int>, std::size_t> m_waits;
-    std::map<PlanStep, int, bool (*)(const PlanStep&, const PlanStep&)> m_done;
+    std::map<PlanStep, int> m_done;
     std::vector<Held> m_held;
     std::map<std::string, int> m_names;
 };

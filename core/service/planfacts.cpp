@@ -11,7 +11,7 @@ bench::PlanFacts planFactsOf(const Studio& studio, std::span<const bench::Event>
     const QTimeZone zone = studio.timeZone();
     for (const auto& [person, hours] : studio.ownHours) {
         if (hours.isTold()) {
-            facts.hours[person] = openHours(hours, zone, now, now + 2 * facts.reach);
+            facts.hours[person] = openHours(hours, zone, now, now + facts.horizon());
         }
     }
     for (const bench::Event& event : bench::effective(events)) {

@@ -1,19 +1,13 @@
 #include "core/bench/fits.h"
 
-#include "core/plan/planner.h"
-
+#include "tests/bench/planbench.h"
 #include "tests/support/rulefiles.h"
-#include "tests/support/testbench.h"
-
-#include <gtest/gtest.h>
 
 using namespace mend;
 using namespace mend::bench;
 using namespace mend::test;
 
 namespace {
-
-const std::string gold = "goldLacquerSeam";
 
 /// A filler that was pressed in `age` minutes ago and has to be wiped back, beside what `others` add.
 struct WipeBeside {
@@ -25,22 +19,18 @@ struct WipeBeside {
     {
         wiped = bench.add(gold, 0, 3, 6).id;
         const double ready = bench.upTo(wiped, "fillRun", 0) + 3000;
-        const MixId mix = bench.mix("fillerPaste", ready);
-        bench.begun(wiped, "fillRun", ready, 1, mix);
-        bench.done(wiped, "fillRun", ready + 4, 1, mix);
+        pressIn(bench, wiped, ready, 4);
         now = ready + age;
     }
 
     std::optional<Fit> fitOf(PieceId piece)
     {
-        const BenchProblem made = benchProblem(bench.fold(), bench.book(), {}, TestBench::at(now));
-        plan::Effort effort;
-        effort.steps = 200'000;
-        const plan::Planned planned = plan::planBench(made.problem, effort);
-        if (!planned.table) {
+        const BenchProblem made = problemAt(bench, now);
+        const plan::Planned found = planned(made);
+        if (!found.table) {
             return std::nullopt;
         }
-        for (const Fit& fit : fitsOf(made, *planned.table)) {
+        for (const Fit& fit : fitsOf(made, *found.table)) {
             if (fit.piece == piece) {
                 return fit;
             }

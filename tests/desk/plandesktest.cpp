@@ -1,12 +1,10 @@
 #include "core/exchange/planreader.h"
+#include "tests/desk/deskrun.h"
 #include "tests/plan/judge.h"
 #include "tests/plan/problems.h"
 #include "tests/support/scratch.h"
 
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
-#include <QProcess>
 #include <gtest/gtest.h>
 
 #include <fstream>
@@ -14,31 +12,19 @@
 namespace mend {
 namespace {
 
-struct PlanRan {
-    int code = -1;
-    QByteArray out;
-    QByteArray err;
-    QJsonObject json() const { return QJsonDocument::fromJson(out).object(); }
-};
+using test::DeskRan;
 
-PlanRan deskPlan(const QStringList& words)
+DeskRan deskPlan(std::vector<std::string> words)
 {
-    QProcess process;
-    process.start(QStringLiteral(MEND_DESK), QStringList{QStringLiteral("plan")} + words);
-    if (!process.waitForFinished(60'000)) {
-        return {};
-    }
-    return {process.exitCode(), process.readAllStandardOutput(), process.readAllStandardError()};
+    words.insert(words.begin(), "plan");
+    return test::desk(words);
 }
 
-QString benchmarkFile(const char* name)
-{
-    return QStringLiteral(MEND_SOURCE_DIR "/tests/data/plan/%1.json").arg(QString::fromLatin1(name));
-}
+std::string benchmarkFile(const std::string& name) { return MEND_SOURCE_DIR "/tests/data/plan/" + name + ".json"; }
 
 TEST(DeskPlan, PrintsAPlanThatHolds)
 {
-    const PlanRan ran = deskPlan({benchmarkFile("midday-01"), QStringLiteral("--seed"), QStringLiteral("3")});
+    const DeskRan ran = deskPlan({benchmarkFile("midday-01"), "--seed", "3"});
     ASSERT_EQ(ran.code, 0) << ran.err.toStdString();
     const plan::Problem problem = test::benchmarkProblem("midday-01");
     plan::Timetable table;
@@ -58,16 +44,17 @@ TEST(DeskPlan, PrintsAPlanThatHolds)
 
 TEST(DeskPlan, SaysByItsEndingWhetherThereIsNone)
 {
-    const PlanRan none = deskPlan({benchmarkFile("infeasible-05"), QStringLiteral("--json")});
+    const DeskRan none = deskPlan({benchmarkFile("infeasible-05"), "--json"});
     EXPECT_EQ(none.code, 3);
     EXPECT_TRUE(none.json()[QStringLiteral("proven")].toBool());
     EXPECT_FALSE(none.json()[QStringLiteral("planned")].toBool(true));
     const QJsonObject conflict = none.json()[QStringLiteral("conflicts")][0].toObject();
     EXPECT_EQ(conflict[QStringLiteral("strains")].toArray().size(), 2);
     EXPECT_EQ(conflict[QStringLiteral("strains")][1][QStringLiteral("at_most")].toInt(), 11);
-    const PlanRan words = deskPlan({benchmarkFile("infeasible-05")});
+    const DeskRan words = deskPlan({benchmarkFile("infeasible-05")});
     EXPECT_EQ(words.code, 3);
-    EXPECT_TRUE(words.out.contains("Q03.02-wipe after Q03.01-fill at most 11 min")) << words.out.toStdString();
+    EXPECT_TRUE(words.out.contains(QStringLiteral("Q03.02-wipe after Q03.01-fill at most 11 min")))
+        << words.out.toStdString();
 }
 
 TEST(DeskPlan, PointsAtWhatIsWrongInAProblem)
@@ -75,11 +62,11 @@ TEST(DeskPlan, PointsAtWhatIsWrongInAProblem)
     const test::Scratch scratch;
     const auto file = scratch / "bad.json";
     std::ofstream(file) << "{\n \"format\": 7\n}\n";
-    const PlanRan bad = deskPlan({QString::fromStdString(file.string())});
+    const DeskRan bad = deskPlan({file.string()});
     EXPECT_EQ(bad.code, 2);
-    EXPECT_TRUE(bad.err.contains("bad.json:1:1: \"name\" is missing")) << bad.err.toStdString();
-    EXPECT_EQ(deskPlan({QStringLiteral("not/there.json")}).code, 2);
-    EXPECT_EQ(deskPlan({benchmarkFile("small-01"), QStringLiteral("--seconds"), QStringLiteral("soon")}).code, 2);
+    EXPECT_TRUE(bad.err.contains(QStringLiteral("bad.json:1:1: \"name\" is missing"))) << bad.err.toStdString();
+    EXPECT_EQ(deskPlan({"not/there.json"}).code, 2);
+    EXPECT_EQ(deskPlan({benchmarkFile("small-01"), "--seconds", "soon"}).code, 2);
     EXPECT_EQ(deskPlan({}).code, 2);
 }
 

@@ -1,14 +1,12 @@
 // People and pieces at a terminal, with the real program.
 #include "core/store/store.h"
+#include "tests/desk/deskrun.h"
 #include "tests/record/somepage.h"
 #include "tests/store/benchmaker.h"
 #include "tests/support/rulefiles.h"
 #include "tests/support/scratch.h"
 
 #include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
-#include <QProcess>
 #include <gtest/gtest.h>
 
 #include <fstream>
@@ -16,15 +14,10 @@
 namespace mend {
 
 namespace fs = std::filesystem;
+using test::desk;
+using test::DeskRan;
 
 namespace {
-
-struct Said {
-    int code = -1;
-    QString out;
-    QString err;
-    QJsonObject json() const { return QJsonDocument::fromJson(out.toUtf8()).object(); }
-};
 
 class RecordDesk : public testing::Test {
 protected:
@@ -34,20 +27,6 @@ protected:
         test::furnish(*store, 0);
         const std::vector<bench::Event> first{test::someEvent(1, bench::What::Received, PieceId())};
         taken = store->takeIn(test::somePage(), 2027, first).takeValue();
-    }
-    Said desk(std::vector<std::string> words) const
-    {
-        QStringList arguments;
-        for (const std::string& word : words) {
-            arguments << QString::fromStdString(word);
-        }
-        QProcess process;
-        process.start(QStringLiteral(MEND_DESK), arguments);
-        if (!process.waitForFinished(60'000)) {
-            return {};
-        }
-        return {process.exitStatus() == QProcess::NormalExit ? process.exitCode() : -1,
-                QString::fromUtf8(process.readAllStandardOutput()), QString::fromUtf8(process.readAllStandardError())};
     }
     std::string name(const char* of) const { return (scratch / of).string(); }
 
@@ -60,11 +39,11 @@ protected:
 
 TEST_F(RecordDesk, FindsAPieceByWhatIsRemembered)
 {
-    const Said said = desk({"find", file.string(), "bleu", "bowl", "herron"});
+    const DeskRan said = desk({"find", file.string(), "bleu", "bowl", "herron"});
     EXPECT_EQ(said.code, 0) << said.err.toStdString();
     EXPECT_TRUE(said.out.contains(QStringLiteral("Heron bowl"))) << said.out.toStdString();
     EXPECT_TRUE(said.out.contains(QStringLiteral("270001-")));
-    const Said json = desk({"find", file.string(), "muler", "--json"});
+    const DeskRan json = desk({"find", file.string(), "muler", "--json"});
     EXPECT_EQ(json.json()[QStringLiteral("pieces")].toArray().size(), 1);
     EXPECT_EQ(json.json()[QStringLiteral("people")].toArray().size(), 1);
     EXPECT_EQ(desk({"find", file.string(), "zeppelin"}).code, 1);
@@ -75,7 +54,7 @@ TEST_F(RecordDesk, FindsAPieceByWhatIsRemembered)
 TEST_F(RecordDesk, ExportsAndImportsEverything)
 {
     EXPECT_EQ(desk({"export", file.string(), name("all.json")}).code, 0);
-    const Said in = desk({"import", name("again.mend"), name("all.json"), "--json"});
+    const DeskRan in = desk({"import", name("again.mend"), name("all.json"), "--json"});
     EXPECT_EQ(in.code, 0) << in.out.toStdString();
     EXPECT_TRUE(in.json()[QStringLiteral("good")].toBool());
     EXPECT_EQ(desk({"export", name("again.mend"), name("again.json")}).code, 0);
@@ -93,7 +72,7 @@ TEST_F(RecordDesk, SaysWhereAnExportIsBroken)
 {
     std::ofstream(name("bad.json"))
         << "[\n{\"format\":\"mendbench-export\",\"version\":1},\n{\"piece\":{\"number\":7}}\n]\n";
-    const Said said = desk({"import", name("x.mend"), name("bad.json")});
+    const DeskRan said = desk({"import", name("x.mend"), name("bad.json")});
     EXPECT_EQ(said.code, 2);
     EXPECT_TRUE(said.err.contains(QStringLiteral("line 3: piece/number"))) << said.err.toStdString();
     EXPECT_FALSE(fs::exists(name("x.mend")));
@@ -103,7 +82,7 @@ TEST_F(RecordDesk, TakesPeopleOutOfAListAndMergesNobody)
 {
     std::ofstream(name("people.vcf")) << "BEGIN:VCARD\nVERSION:4.0\nFN:Danica Vrhovšek\nTEL:01632 960274\nEND:VCARD\n"
                                          "BEGIN:VCARD\nVERSION:4.0\nFN:Ana Muller\nTEL:555-0199\nEND:VCARD\n";
-    const Said said = desk({"import", file.string(), name("people.vcf"), "--json"});
+    const DeskRan said = desk({"import", file.string(), name("people.vcf"), "--json"});
     EXPECT_EQ(said.code, 0) << said.out.toStdString();
     EXPECT_EQ(said.json()[QStringLiteral("people")].toInt(), 1);
     EXPECT_EQ(said.json()[QStringLiteral("knownAlready")].toInt(), 1);
@@ -113,7 +92,7 @@ TEST_F(RecordDesk, TakesPeopleOutOfAListAndMergesNobody)
 TEST_F(RecordDesk, ErasesAPersonOnceNothingOfTheirsIsInTheHouseF52)
 {
     const std::string person = std::to_string(taken.owner.value());
-    const Said refused = desk({"erase", file.string(), person});
+    const DeskRan refused = desk({"erase", file.string(), person});
     EXPECT_EQ(refused.code, 1);
     EXPECT_TRUE(refused.err.contains(QStringLiteral("hand it over"))) << refused.err.toStdString();
     {
@@ -122,7 +101,7 @@ TEST_F(RecordDesk, ErasesAPersonOnceNothingOfTheirsIsInTheHouseF52)
         EXPECT_EQ(desk({"erase", file.string(), person}).code, 1) << "it is open in another program";
     }
     EXPECT_EQ(desk({"erase", file.string(), "nobody"}).code, 2);
-    const Said erased = desk({"erase", file.string(), person, "--json"});
+    const DeskRan erased = desk({"erase", file.string(), person, "--json"});
     EXPECT_EQ(erased.code, 0) << erased.out.toStdString();
     EXPECT_EQ(test::textOf(file).find("Ana M"), std::string::npos);
     EXPECT_EQ(desk({"find", file.string(), "muller"}).code, 1);

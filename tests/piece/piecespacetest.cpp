@@ -146,15 +146,15 @@ TEST_F(PieceAtHome, AMarkIsTakenOff)
 TEST_F(PieceAtHome, PhotosAreDropped)
 {
     QMimeData data;
-    data.setUrls({QUrl::fromLocalFile(QStringLiteral("/tmp/one.jpg")),
+    data.setUrls({QUrl::fromLocalFile(QStringLiteral("/photos/one.jpg")),
                   QUrl(QStringLiteral("https://example.org/x.jpg")),
-                  QUrl::fromLocalFile(QStringLiteral("/tmp/two.jpg"))});
+                  QUrl::fromLocalFile(QStringLiteral("/photos/two.jpg"))});
     QDragEnterEvent enters(QPoint(500, 300), Qt::CopyAction, &data, Qt::LeftButton, {});
     QApplication::sendEvent(&space, &enters);
     EXPECT_TRUE(enters.isAccepted());
     QDropEvent drops(QPointF(500, 300), Qt::CopyAction, &data, Qt::LeftButton, {});
     QApplication::sendEvent(&space, &drops);
-    EXPECT_EQ(chosen, QStringList({QStringLiteral("/tmp/one.jpg"), QStringLiteral("/tmp/two.jpg")}))
+    EXPECT_EQ(chosen, QStringList({QStringLiteral("/photos/one.jpg"), QStringLiteral("/photos/two.jpg")}))
         << "nothing is fetched from elsewhere";
     EXPECT_EQ(purpose, QLatin1String(record::duringPhoto)) << "work has begun";
 }
