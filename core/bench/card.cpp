@@ -3,6 +3,7 @@
 #include "core/bench/acts.h"
 #include "core/bench/alert.h"
 #include "core/bench/cardreasons.h"
+#include "core/bench/forecast.h"
 #include "core/bench/handover.h"
 #include "core/bench/hazardheat.h"
 
