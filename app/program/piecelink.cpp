@@ -66,7 +66,7 @@ std::vector<MayHaveGivenWay> earlierIn(const service::PieceFile& file, const rul
 } // namespace
 
 PieceLink::PieceLink(Services services, MainWindow& window, parts::TapGate& gate, const service::Manner& manner,
-                     service::Studio studio, QObject* parent)
+                     const service::Studio& studio, QObject* parent)
     : QObject(parent), m_services(services), m_window(window), m_space(new PieceSpace(gate)),
       m_handOver(new HandOverSpace(gate)),
       m_papers({services.bench, services.keeping, m_aside, services.clock, services.settings})

@@ -29,7 +29,7 @@ public:
         QSettings& settings;
     };
     PieceLink(Services services, MainWindow& window, parts::TapGate& gate, const service::Manner& manner,
-              service::Studio studio, QObject* parent = nullptr);
+              const service::Studio& studio, QObject* parent = nullptr);
 
     void setManner(const service::Manner& manner, const service::Studio& studio);
     /// Brings the piece to the front.

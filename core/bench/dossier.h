@@ -12,7 +12,7 @@ namespace mend::bench {
 
 /// A day that was promised to the owner, and when it was.
 struct Promise {
-    CivilDay day;
+    CivilDay day{};
     Instant toldAt;
     EventId by;
     bool operator==(const Promise&) const = default;

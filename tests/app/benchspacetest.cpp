@@ -297,8 +297,9 @@ TEST_F(BenchAtWork, LettersOnTheGlassTypeAndNeverCoverTheLine)
 TEST_F(BenchAtWork, ATimeThatWasToldIsKeptWhenItIsAskedWhichMix)
 {
     std::vector<std::optional<Instant>> when;
-    QObject::connect(&bench.told(), &Told::actedWithMix, &bench.told(),
-                     [&](PieceId, const bench::CardAct&, MixId, std::optional<Instant> at) { when.push_back(at); });
+    QObject::connect(
+        &bench.told(), &Told::actedWithMix, &bench.told(),
+        [to = &when](PieceId, const bench::CardAct&, MixId, std::optional<Instant> at) { to->push_back(at); });
     const Instant earlier = samples::now() - std::chrono::minutes(4);
     bench.askWhichMix(PieceId(3), {bench::ActKind::Finish, {}, "Glue is on"}, {MixId(1)}, earlier);
     clock += 600;
@@ -309,7 +310,7 @@ TEST_F(BenchAtWork, ATimeThatWasToldIsKeptWhenItIsAskedWhichMix)
 TEST_F(BenchAtWork, ClosingForTheDaySaysWhatWillNotBeCured)
 {
     std::vector<bool> away;
-    QObject::connect(&bench.told(), &Told::awayTold, &bench.told(), [&](bool told) { away.push_back(told); });
+    QObject::connect(&bench.told(), &Told::awayTold, &bench.told(), [to = &away](bool told) { to->push_back(told); });
     tap(bench.top(), QStringLiteral("person"));
     clock += 600;
     tap(bench.panel(), QStringLiteral("person/closing"));

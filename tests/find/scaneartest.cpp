@@ -75,7 +75,7 @@ TEST_F(Ear, NeitherLettersNorShortNorLongFiguresAreANumber)
 TEST_F(Ear, ItsReturnPressesNoButton)
 {
     int pressed = 0;
-    QObject::connect(button, &QPushButton::clicked, &ear, [&pressed] { ++pressed; });
+    QObject::connect(button, &QPushButton::clicked, &ear, [to = &pressed] { ++*to; });
     button->setAutoDefault(true);
     button->setFocus();
     keys(button, QStringLiteral("2604175"), 4);

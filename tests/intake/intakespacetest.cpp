@@ -97,7 +97,7 @@ TEST(Intake, IsToldOnceHoweverOftenItIsTapped)
     space.setNow(offered());
     space.show();
     int told = 0;
-    QObject::connect(&space, &IntakeSpace::takeInTold, &space, [&told] { ++told; });
+    QObject::connect(&space, &IntakeSpace::takeInTold, &space, [to = &told] { ++*to; });
     click(space.slip(), QStringLiteral("intake/takein"));
     click(space.slip(), QStringLiteral("intake/takein"));
     EXPECT_EQ(told, 1);

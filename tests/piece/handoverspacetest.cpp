@@ -171,8 +171,8 @@ TEST_F(AtTheCounter, AfterwardsItCanBeTakenBackAndThePapersWritten)
 {
     QStringList wanted;
     bool undone = false;
-    QObject::connect(&space, &HandOverSpace::paperWanted, &space, [&](const QString& key) { wanted += key; });
-    QObject::connect(&space, &HandOverSpace::undoWanted, &space, [&] { undone = true; });
+    QObject::connect(&space, &HandOverSpace::paperWanted, &space, [to = &wanted](const QString& key) { *to += key; });
+    QObject::connect(&space, &HandOverSpace::undoWanted, &space, [to = &undone] { *to = true; });
     HandedOver done;
     done.words = QStringLiteral("Heron bowl is handed over");
     done.papers = {{QStringLiteral("out-receipt"), QStringLiteral("Receipt at hand-over"), {}}};

@@ -163,7 +163,7 @@ TEST_F(PieceAtHome, APictureIsPasted)
 {
     QImage pasted;
     QObject::connect(&space, &PieceSpace::photoPasted, &space,
-                     [&pasted](const QImage& picture, const QString&) { pasted = picture; });
+                     [to = &pasted](const QImage& picture, const QString&) { *to = picture; });
     QApplication::clipboard()->setImage(QImage(40, 30, QImage::Format_RGB32));
     ASSERT_TRUE(open(PiecePage::Photos));
     ASSERT_TRUE(click(space.page(), QStringLiteral("home/see/purpose/condition")));
@@ -195,7 +195,8 @@ TEST_F(PieceAtHome, PhotosAreChosenFromAFolder)
 TEST_F(PieceAtHome, TheConditionIsPutRight)
 {
     std::optional<record::Visit> told;
-    QObject::connect(&space, &PieceSpace::conditionTold, &space, [&told](const record::Visit& visit) { told = visit; });
+    QObject::connect(&space, &PieceSpace::conditionTold, &space,
+                     [to = &told](const record::Visit& visit) { *to = visit; });
     ASSERT_TRUE(click(space.page(), QStringLiteral("home/edit")));
     ASSERT_TRUE(type(space.page(), QStringLiteral("seen"), QStringLiteral("rim chip 14 mm")));
     ASSERT_TRUE(click(space.page(), QStringLiteral("home/keepcondition")));
@@ -209,7 +210,7 @@ TEST_F(PieceAtHome, AFoundFragmentIsCountedOnlyWithANumber)
 {
     int found = 0;
     QObject::connect(&space, &PieceSpace::fragmentFound, &space,
-                     [&found](int count, const QString&) { found = count; });
+                     [to = &found](int count, const QString&) { *to = count; });
     ASSERT_TRUE(open(PiecePage::Counts));
     click(space.page(), QStringLiteral("home/found"));
     EXPECT_EQ(found, 0);
@@ -223,9 +224,9 @@ TEST_F(PieceAtHome, WhatGaveWayIsNamedByOneTap)
     MixId named;
     QString words;
     QObject::connect(&space, &PieceSpace::faultNamed, &space,
-                     [&](const bench::StageInstance&, MixId mix, const QString& note) {
-                         named = mix;
-                         words = note;
+                     [mixTo = &named, noteTo = &words](const bench::StageInstance&, MixId mix, const QString& note) {
+                         *mixTo = mix;
+                         *noteTo = note;
                      });
     ASSERT_TRUE(open(PiecePage::Visits));
     ASSERT_TRUE(type(space.page(), QStringLiteral("fault"), QStringLiteral("the join at the foot")));
@@ -238,10 +239,11 @@ TEST_F(PieceAtHome, ANoticeIsOnlyLogged)
 {
     QString how;
     bool isNotice = false;
-    QObject::connect(&space, &PieceSpace::ownerTold, &space, [&](const QString& way, const QString&, bool notice) {
-        how = way;
-        isNotice = notice;
-    });
+    QObject::connect(&space, &PieceSpace::ownerTold, &space,
+                     [howTo = &how, noticeTo = &isNotice](const QString& way, const QString&, bool notice) {
+                         *howTo = way;
+                         *noticeTo = notice;
+                     });
     ASSERT_TRUE(open(PiecePage::Owner));
     EXPECT_TRUE(says(space.page(), QStringLiteral("nothing is ever disposed of")));
     ASSERT_TRUE(click(space.page(), QStringLiteral("home/notice/recorded")));
@@ -252,7 +254,7 @@ TEST_F(PieceAtHome, ANoticeIsOnlyLogged)
 TEST_F(PieceAtHome, APaperIsOneTap)
 {
     QString wanted;
-    QObject::connect(&space, &PieceSpace::paperWanted, &space, [&wanted](const QString& key) { wanted = key; });
+    QObject::connect(&space, &PieceSpace::paperWanted, &space, [to = &wanted](const QString& key) { *to = key; });
     ASSERT_TRUE(open(PiecePage::Papers));
     ASSERT_TRUE(click(space.page(), QStringLiteral("home/see/paper/treatment-record")));
     EXPECT_EQ(wanted, QStringLiteral("treatment-record"));

@@ -164,7 +164,7 @@ TEST(SaveElsewhereSpace, TakesAWholePathThatIsFree)
     GateClock clock;
     SaveElsewhere space(clock.gate);
     QStringList told;
-    QObject::connect(&space, &SaveElsewhere::placeTold, &space, [&](const QString& path) { told << path; });
+    QObject::connect(&space, &SaveElsewhere::placeTold, &space, [to = &told](const QString& path) { *to << path; });
     space.resize(900, 600);
     space.setLook(SpaceWay{{}, parts::Theme::Light}.look());
     space.show();

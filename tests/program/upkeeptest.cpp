@@ -157,7 +157,8 @@ TEST_F(UpkeepTest, ShowsWhatIsInABackupAndWhetherItIsGood)
     tell();
     ASSERT_TRUE(waitForBackups(1));
     std::optional<BackupLooked> seen;
-    QObject::connect(upkeep.get(), &Upkeep::looked, upkeep.get(), [&](const BackupLooked& looked) { seen = looked; });
+    QObject::connect(upkeep.get(), &Upkeep::looked, upkeep.get(),
+                     [to = &seen](const BackupLooked& looked) { *to = looked; });
     const auto backup = upkeep->backups().front().file;
     upkeep->lookThrough(backup);
     ASSERT_TRUE(QTest::qWaitFor([&] { return seen.has_value(); }, 5000));

@@ -134,7 +134,8 @@ TEST_F(RulesScreen, AChangeIsShownInItsEffectBeforeItIsKept)
 TEST_F(RulesScreen, ASharedNumberIsShownInItsEffectBeforeItIsKept)
 {
     std::vector<rules::OwnFigure> told;
-    QObject::connect(&space, &RulesSpace::ownTold, &space, [&](const rules::OwnFigure& own) { told.push_back(own); });
+    QObject::connect(&space, &RulesSpace::ownTold, &space,
+                     [to = &told](const rules::OwnFigure& own) { to->push_back(own); });
     space.openShared(SharedRules::Materials);
     ASSERT_TRUE(click(space.page(), QStringLiteral("rule/own/material/fillerPaste|/potLife")));
     ASSERT_TRUE(type(space.page(), QStringLiteral("own/value"), QStringLiteral("95")));

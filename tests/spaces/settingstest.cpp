@@ -344,9 +344,10 @@ TEST_F(SettingsScreen, GoesBackToABackupOnlyOnceItWasFoundGood)
 TEST_F(SettingsScreen, TheWordsOfAPaperAreRewrittenParagraphByParagraph)
 {
     QStringList told;
-    QObject::connect(&space, &SettingsSpace::paperTextTold, &space, [&told](const QString& key, const QString& words) {
-        told += {key, words};
-    });
+    QObject::connect(&space, &SettingsSpace::paperTextTold, &space,
+                     [to = &told](const QString& key, const QString& words) {
+                         *to += {key, words};
+                     });
     space.setPaperTexts(paperTexts());
     open(SettingsPage::Papers);
     EXPECT_TRUE(says(space.list(), QStringLiteral("1 of them your own")));
@@ -361,9 +362,10 @@ TEST_F(SettingsScreen, TheWordsOfAPaperAreRewrittenParagraphByParagraph)
 TEST_F(SettingsScreen, OnlyOwnWordsCanBeSetBack)
 {
     QStringList told;
-    QObject::connect(&space, &SettingsSpace::paperTextTold, &space, [&told](const QString& key, const QString& words) {
-        told += {key, words};
-    });
+    QObject::connect(&space, &SettingsSpace::paperTextTold, &space,
+                     [to = &told](const QString& key, const QString& words) {
+                         *to += {key, words};
+                     });
     space.setPaperTexts(paperTexts());
     open(SettingsPage::Papers);
     tap("settings/paper/care.general");
