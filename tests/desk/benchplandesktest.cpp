@@ -51,7 +51,7 @@ TEST_F(DeskBenchPlan, SaysWhatNeedsHandsWhenAndByWhen)
     ASSERT_GT(hands.size(), 10);
     std::map<QString, Instant> freeFrom;
     bool wipes = false;
-    for (const QJsonValue row : hands) {
+    for (const auto& row : hands) {
         const Instant from = instantOf(row[QStringLiteral("from")]);
         Instant& free = freeFrom[row[QStringLiteral("person")].toString()];
         EXPECT_GE(from, free) << row[QStringLiteral("act")].toString().toStdString();

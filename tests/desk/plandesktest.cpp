@@ -33,7 +33,7 @@ TEST(DeskPlan, PrintsAPlanThatHolds)
     EXPECT_EQ(plan[QStringLiteral("status")].toString(), QStringLiteral("optimal"));
     const QJsonArray steps = plan[QStringLiteral("steps")].toArray();
     ASSERT_EQ(static_cast<std::size_t>(steps.size()), problem.steps.size());
-    for (const QJsonValue step : steps) {
+    for (const auto& step : steps) {
         table.start.push_back(step[QStringLiteral("start")].toInt());
         const QJsonValue person = step[QStringLiteral("person")];
         table.person.push_back(person.isNull() ? std::nullopt : std::optional(0));
