@@ -3,6 +3,7 @@
 
 #include "core/base/foldedtext.h"
 #include "core/record/piecenumber.h"
+#include "core/service/peoplelist.h"
 #include "core/service/transfer.h"
 #include "core/store/backups.h"
 
@@ -118,13 +119,18 @@ Answer importPeople(const std::string& file, const std::string& from)
     std::vector<record::Customer> fresh;
     QString text;
     int alike = 0;
-    for (const exchange::ListedPerson& listed : list.value().people) {
-        if (record::alikePeople(listed.person, known.value()).empty()) {
-            fresh.push_back(listed.person);
-        } else {
-            ++alike;
-            text += QStringLiteral("  line %1: may be known already, left for a person to decide\n").arg(listed.line);
+    for (const service::Newcomer& each : service::compareList(list.value(), known.value())) {
+        if (each.isPlainlyNew()) {
+            fresh.push_back(each.listed.person);
+            continue;
         }
+        ++alike;
+        text += each.known.empty()
+                    ? QStringLiteral("  line %1: may be the one in line %2, left for a person to decide\n")
+                          .arg(each.listed.line)
+                          .arg(*each.alikeLine)
+                    : QStringLiteral("  line %1: may be known already, left for a person to decide\n")
+                          .arg(each.listed.line);
     }
     for (const exchange::ListFault& fault : list.value().faults) {
         text += QStringLiteral("  line %1: %2\n").arg(fault.line).arg(said(fault.text));

@@ -1,9 +1,9 @@
 // The pages of the Piece space that are about photos.
 #include "app/piece/piecespace.h"
 
+#include "app/parts/folderrows.h"
 #include "core/service/doorwording.h"
 
-#include <QDir>
 #include <algorithm>
 #include <array>
 
@@ -14,7 +14,6 @@ using service::text;
 
 namespace {
 
-constexpr int mostListed = 60;
 constexpr std::size_t mostMarks = 99;
 
 struct PurposeWord {
@@ -242,20 +241,34 @@ void PieceSpace::keepNote(const record::PhotoNote& note)
 
 Sheet PieceSpace::pickSheet()
 {
-    Sheet sheet;
-    const QDir folder(m_folder.isEmpty() ? QDir::homePath() : m_folder);
-    sheet.title = tr("Choose photos");
-    sheet.beside = folder.absolutePath();
-    sheet.back = {QStringLiteral("home/see/photos"), tr("All photos"), {}, [this] { openPage(PiecePage::Photos); }};
-    const auto go = [this](const QString& to) {
-        return [this, to] {
-            m_folder = to;
-            m_picked.clear();
-            Q_EMIT photoFolderChosen(to);
-            refresh();
-            page().scrollTo(0);
-        };
+    parts::FolderRows rows;
+    rows.key = QStringLiteral("home/see");
+    rows.folder = m_folder;
+    rows.kinds = {QStringLiteral("*.jpg"),  QStringLiteral("*.jpeg"), QStringLiteral("*.png"),
+                  QStringLiteral("*.webp"), QStringLiteral("*.tif"),  QStringLiteral("*.tiff"),
+                  QStringLiteral("*.bmp"),  QStringLiteral("*.gif"),  QStringLiteral("*.heic")};
+    rows.locale = m_manner.locale;
+    rows.zone = m_manner.zone;
+    rows.go = [this](const QString& to) {
+        m_folder = to;
+        m_picked.clear();
+        Q_EMIT photoFolderChosen(to);
+        refresh();
+        page().scrollTo(0);
     };
+    rows.isPicked = [this](const QString& file) { return m_picked.contains(file); };
+    rows.pick = [this](const QString& file) {
+        if (m_picked.contains(file)) {
+            m_picked.removeAll(file);
+        } else {
+            m_picked += file;
+        }
+        refresh();
+    };
+    Sheet sheet;
+    sheet.title = tr("Choose photos");
+    sheet.beside = rows.path();
+    sheet.back = {QStringLiteral("home/see/photos"), tr("All photos"), {}, [this] { openPage(PiecePage::Photos); }};
     if (!m_picked.isEmpty()) {
         sheet.add(Sheet::Choices{
             {},
@@ -270,50 +283,12 @@ Sheet PieceSpace::pickSheet()
               },
               true}}});
     }
-    QDir above = folder;
-    if (above.cdUp()) {
-        sheet.add(
-            Sheet::Row{QStringLiteral("home/see/folder/up"), tr("One folder up"), {}, {}, go(above.absolutePath())});
-    }
-    int number = 0;
-    for (const QFileInfo& each : folder.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot | QDir::Readable, QDir::Name)) {
-        if (++number <= mostListed) {
-            sheet.add(Sheet::Row{QStringLiteral("home/see/folder/%1").arg(number),
-                                 each.fileName(),
-                                 {},
-                                 tr("folder"),
-                                 go(each.absoluteFilePath())});
-        }
-    }
-    const QStringList kinds{QStringLiteral("*.jpg"),  QStringLiteral("*.jpeg"), QStringLiteral("*.png"),
-                            QStringLiteral("*.webp"), QStringLiteral("*.tif"),  QStringLiteral("*.tiff"),
-                            QStringLiteral("*.bmp"),  QStringLiteral("*.gif"),  QStringLiteral("*.heic")};
-    int photos = 0;
-    for (const QFileInfo& each : folder.entryInfoList(kinds, QDir::Files | QDir::Readable, QDir::Time)) {
-        const QString path = each.absoluteFilePath();
-        const bool picked = m_picked.contains(path);
-        if (++photos <= mostListed) {
-            sheet.add(Sheet::Row{
-                QStringLiteral("home/see/file/%1").arg(photos),
-                each.fileName(),
-                {},
-                m_manner.locale.toString(each.lastModified().toTimeZone(m_manner.zone), QLocale::ShortFormat),
-                [this, path, picked] {
-                    if (picked) {
-                        m_picked.removeAll(path);
-                    } else {
-                        m_picked += path;
-                    }
-                    refresh();
-                },
-                picked});
-        }
-    }
+    const int photos = rows.addTo(sheet);
     if (photos == 0) {
         sheet.say(tr("No photo lies in this folder."), Sheet::Tone::Quiet);
-    } else if (photos > mostListed) {
+    } else if (photos > parts::FolderRows::most) {
         sheet.say(tr("The newest %1 of %2 are shown; the rest can be dropped here from a file window.")
-                      .arg(mostListed)
+                      .arg(parts::FolderRows::most)
                       .arg(photos),
                   Sheet::Tone::Quiet);
     }

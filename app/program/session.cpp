@@ -16,6 +16,7 @@
 #include "app/program/sayacts.h"
 #include "app/program/textboard.h"
 #include "app/program/windowwishes.h"
+#include "app/shell/ownerslink.h"
 #include "core/service/clockwatch.h"
 #include "core/service/datafolder.h"
 #include "core/service/demobench.h"
@@ -315,6 +316,7 @@ private:
     PieceLink m_pieceLink;
     SpacesLink m_spaces;
     Filed m_filed;
+    OwnersLink m_owners{*m_door, m_spaces.settings()};
     Notices m_notices;
     SaveElsewhere* m_saveElsewhere = nullptr; ///< the window's
 };

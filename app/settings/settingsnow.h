@@ -61,6 +61,25 @@ struct PaperTextNow {
     bool isOwn = false;
 };
 
+/// Somebody out of a list of owners, as they would be kept.
+struct OwnerLine {
+    QString name;
+    QString contacts;
+    QStringList notes;    ///< what was left out or could not be read
+    QString alike;        ///< who they may be already, in words; empty: plainly somebody new
+    bool unclear = false; ///< may be somebody who is here: kept only where a person says so
+};
+
+/// A list of owners that was chosen, before and after anybody of it is kept.
+struct OwnerListNow {
+    QString file;         ///< its name; empty: none is chosen
+    bool reading = false; ///< it is being looked through, or kept
+    QString fault;        ///< why it cannot be read or was not kept
+    QStringList faults;   ///< entries that could not be read, each in words
+    std::vector<OwnerLine> lines;
+    std::optional<int> kept; ///< so many were kept
+};
+
 /// Everything that Settings shows.
 struct SettingsNow {
     service::Studio studio;

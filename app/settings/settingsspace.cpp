@@ -1,5 +1,6 @@
 #include "app/settings/settingsspace.h"
 
+#include "app/settings/ownerpages.h"
 #include "app/settings/paperpages.h"
 
 #include <QKeyEvent>
@@ -12,10 +13,10 @@ using service::text;
 
 namespace {
 
-constexpr std::array<SettingsPage, 11> allPages{SettingsPage::Studio,     SettingsPage::Hours, SettingsPage::People,
-                                                SettingsPage::Places,     SettingsPage::Sound, SettingsPage::Look,
-                                                SettingsPage::ScreenSize, SettingsPage::Hands, SettingsPage::Units,
-                                                SettingsPage::Papers,     SettingsPage::Backup};
+constexpr std::array<SettingsPage, 12> allPages{SettingsPage::Studio,     SettingsPage::Hours,  SettingsPage::People,
+                                                SettingsPage::Places,     SettingsPage::Sound,  SettingsPage::Look,
+                                                SettingsPage::ScreenSize, SettingsPage::Hands,  SettingsPage::Units,
+                                                SettingsPage::Papers,     SettingsPage::Owners, SettingsPage::Backup};
 
 bool isModifier(int key)
 {
@@ -50,6 +51,19 @@ void SettingsSpace::setNow(SettingsNow now)
 void SettingsSpace::setPaperTexts(std::vector<PaperTextNow> texts)
 {
     m_paperTexts = std::move(texts);
+    refresh();
+}
+
+void SettingsSpace::setOwnerList(OwnerListNow list)
+{
+    const bool isFresh = list.lines.size() != m_ownersTaken.size() || list.file != m_ownerList.file;
+    m_ownerList = std::move(list);
+    if (isFresh) {
+        m_ownersFrom = 0;
+        m_ownersTaken.clear();
+        std::ranges::transform(m_ownerList.lines, std::back_inserter(m_ownersTaken),
+                               [](const OwnerLine& line) { return !line.unclear; });
+    }
     refresh();
 }
 
@@ -120,6 +134,8 @@ Sheet SettingsSpace::listSheet()
             return tr("Units");
         case SettingsPage::Papers:
             return tr("Words on papers");
+        case SettingsPage::Owners:
+            return tr("Owners from a list");
         case SettingsPage::Backup:
             return tr("Backup");
         }
@@ -168,6 +184,8 @@ QString SettingsSpace::valueOf(SettingsPage page) const
         const auto own = std::ranges::count_if(m_paperTexts, [](const PaperTextNow& text) { return text.isOwn; });
         return own == 0 ? tr("as they ship") : tr("%1 of them your own").arg(own);
     }
+    case SettingsPage::Owners:
+        return tr("out of a phone or an address book");
     case SettingsPage::Backup:
         return m_now.backups.empty() ? tr("none yet")
                                      : tr("last one %1").arg(service::agoWords(m_now.at - m_now.backups.front().made));
@@ -198,6 +216,8 @@ Sheet SettingsSpace::pageSheet()
         return unitsSheet();
     case SettingsPage::Papers:
         return papersSheet();
+    case SettingsPage::Owners:
+        return ownersSheet();
     case SettingsPage::Backup:
         return backupSheet();
     }
@@ -234,6 +254,42 @@ Sheet SettingsSpace::papersSheet()
     acts.reset = [tell] { tell({}); };
     const auto text = std::ranges::find(m_paperTexts, m_paper, &PaperTextNow::key);
     return text == m_paperTexts.end() ? paperTextsSheet(m_paperTexts, acts) : paperTextSheet(*text, m_paragraphs, acts);
+}
+
+Sheet SettingsSpace::ownersSheet()
+{
+    OwnerListActs acts;
+    acts.open = [this](const QString& file) { Q_EMIT ownerListChosen(file); };
+    acts.go = [this](const QString& folder) {
+        m_ownerFolder = folder;
+        refresh();
+        page().scrollTo(0);
+    };
+    acts.leave = [this] {
+        setOwnerList({});
+        Q_EMIT ownerListLeft();
+    };
+    acts.turn = [this](int line) {
+        const auto at = static_cast<std::size_t>(line);
+        m_ownersTaken[at] = !m_ownersTaken[at];
+        refresh();
+    };
+    acts.show = [this](int from) {
+        m_ownersFrom = from;
+        refresh();
+        page().scrollTo(0);
+    };
+    acts.keep = [this] {
+        std::vector<int> lines;
+        for (std::size_t i = 0; i < m_ownersTaken.size(); ++i) {
+            if (m_ownersTaken[i]) {
+                lines.push_back(static_cast<int>(i));
+            }
+        }
+        Q_EMIT ownersTold(lines);
+    };
+    return m_ownerList.file.isEmpty() ? ownerFilesSheet(m_ownerFolder, m_manner, acts)
+                                      : ownerListSheet(m_ownerList, m_ownersTaken, m_ownersFrom, acts);
 }
 
 void SettingsSpace::wish(LookWishes look)

@@ -12,7 +12,20 @@
 namespace mend::app {
 
 /// The pages of Settings, in the order of the list.
-enum class SettingsPage { Studio, Hours, People, Places, Sound, Look, ScreenSize, Hands, Units, Papers, Backup };
+enum class SettingsPage {
+    Studio,
+    Hours,
+    People,
+    Places,
+    Sound,
+    Look,
+    ScreenSize,
+    Hands,
+    Units,
+    Papers,
+    Owners,
+    Backup
+};
 
 /// Studio, people, places, sound, look, units, backup. It shows what it is given and says what was wished.
 class SettingsSpace : public parts::SheetSpace {
@@ -24,6 +37,8 @@ public:
     void setManner(const service::Manner& manner);
     void setNow(SettingsNow now);
     void setPaperTexts(std::vector<PaperTextNow> texts);
+    /// The list of owners that was chosen; a fresh one takes in whoever is plainly new.
+    void setOwnerList(OwnerListNow list);
     void openSettings(SettingsPage page);
     /// The test sound was played: a person is asked whether it was heard.
     void askHeard();
@@ -41,6 +56,9 @@ Q_SIGNALS:
     void pedalKeyChosen(int key); ///< a Qt::Key; 0: none
     /// The words of a standing text, one paragraph a line; none: those that ship are wanted back.
     void paperTextTold(const QString& key, const QString& words);
+    void ownerListChosen(const QString& file);      ///< is to be looked through; nothing is kept
+    void ownersTold(const std::vector<int>& lines); ///< of the list, from 0: are to be kept
+    void ownerListLeft();
     void backupWanted();
     void backupPicked(const QString& file);    ///< what is in it is wanted
     void goingBackWanted(const QString& file); ///< the bench is to go on from that backup
@@ -61,6 +79,7 @@ private:
     parts::Sheet handsSheet();
     parts::Sheet unitsSheet();
     parts::Sheet papersSheet();
+    parts::Sheet ownersSheet();
     parts::Sheet backupSheet();
     QString valueOf(SettingsPage page) const;
     void beginEditing();
@@ -94,9 +113,13 @@ private:
     std::vector<PaperTextNow> m_paperTexts;
     QString m_paper;          ///< the key of the text that is rewritten
     QStringList m_paragraphs; ///< of it, as typed
-    QString m_backup;         ///< the backup that was picked
-    bool m_asking = false;    ///< did you hear it?
-    bool m_capturing = false; ///< the next key is the pedal's
+    OwnerListNow m_ownerList;
+    std::vector<bool> m_ownersTaken; ///< by line of the list
+    int m_ownersFrom = 0;            ///< the first line that is shown
+    QString m_ownerFolder;           ///< where lists are looked for; empty: at home
+    QString m_backup;                ///< the backup that was picked
+    bool m_asking = false;           ///< did you hear it?
+    bool m_capturing = false;        ///< the next key is the pedal's
 };
 
 } // namespace mend::app

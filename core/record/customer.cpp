@@ -3,6 +3,7 @@
 #include "core/base/foldedtext.h"
 
 #include <algorithm>
+#include <set>
 
 namespace mend::record {
 
@@ -27,15 +28,6 @@ std::string contactKey(const ContactWay& way)
 {
     const std::string phone = way.kind == ContactKind::Mail ? std::string() : phoneKey(way.text);
     return phone.empty() ? foldedText(way.text) : phone;
-}
-
-bool shareContact(const Customer& one, const Customer& other)
-{
-    const auto ways = contactsOf(other);
-    return std::ranges::any_of(contactsOf(one), [&](const ContactWay& way) {
-        return std::ranges::any_of(ways,
-                                   [&](const ContactWay& theirs) { return contactKey(way) == contactKey(theirs); });
-    });
 }
 
 } // namespace
@@ -70,26 +62,52 @@ std::vector<ContactWay> contactsOf(const Customer& customer)
     return ways;
 }
 
-std::vector<SamePerson> alikePeople(const Customer& told, std::span<const Customer> known)
+KnownPeople::KnownPeople(std::span<const Customer> known)
 {
-    using Because = SamePerson::Because;
-    const std::string name = sortedName(told.name);
-    std::vector<SamePerson> alike;
     for (const Customer& each : known) {
-        if (each.isErased() || (told.id.isSet() && each.id == told.id)) {
+        if (each.isErased()) {
             continue;
         }
-        const std::string theirs = sortedName(each.name);
-        if (shareContact(told, each)) {
+        for (const ContactWay& way : contactsOf(each)) {
+            m_byContact.emplace(contactKey(way), m_people.size());
+        }
+        m_people.push_back({each.id, sortedName(each.name)});
+    }
+}
+
+std::vector<SamePerson> KnownPeople::alike(const Customer& told) const
+{
+    using Because = SamePerson::Because;
+    constexpr std::size_t shortName = 3; // any two of them are nearly the same
+    constexpr std::size_t longName = 7;
+    std::set<std::size_t> sharing;
+    for (const ContactWay& way : contactsOf(told)) {
+        const auto [first, last] = m_byContact.equal_range(contactKey(way));
+        std::for_each(first, last, [&](const auto& entry) { sharing.insert(entry.second); });
+    }
+    const std::string name = sortedName(told.name);
+    const int mostApart = name.size() > longName ? 2 : 1;
+    std::vector<SamePerson> alike;
+    for (std::size_t i = 0; i < m_people.size(); ++i) {
+        const Known& each = m_people[i];
+        if (told.id.isSet() && each.id == told.id) {
+            continue;
+        }
+        if (sharing.contains(i)) {
             alike.push_back({each.id, Because::SameContact});
-        } else if (!name.empty() && theirs == name) {
+        } else if (!name.empty() && each.name == name) {
             alike.push_back({each.id, Because::SameName});
-        } else if (name.size() > 3 && lettersApart(name, theirs, 2) <= (name.size() > 7 ? 2 : 1)) {
+        } else if (name.size() > shortName && lettersApart(name, each.name, 2) <= mostApart) {
             alike.push_back({each.id, Because::NearlySameName});
         }
     }
     std::ranges::stable_sort(alike, {}, &SamePerson::because);
     return alike;
+}
+
+std::vector<SamePerson> alikePeople(const Customer& told, std::span<const Customer> known)
+{
+    return KnownPeople(known).alike(told);
 }
 
 } // namespace mend::record

@@ -3,6 +3,7 @@
 #include "core/base/civil.h"
 #include "core/base/id.h"
 
+#include <map>
 #include <optional>
 #include <span>
 #include <string>
@@ -54,8 +55,26 @@ struct SamePerson {
     bool operator==(const SamePerson&) const = default;
 };
 
-/// Who of the people known could be the one whose name and contact are being typed; likeliest first. Only ever
-/// asked about: two people are never made one without a person saying so.
+/// The people known already, made ready for asking many times who of them somebody could be.
+class KnownPeople {
+public:
+    /// The people themselves are not kept.
+    explicit KnownPeople(std::span<const Customer> known);
+
+    /// Who of them could be the one whose name and contacts are told; likeliest first. Only ever asked about: two
+    /// people are never made one without a person saying so.
+    std::vector<SamePerson> alike(const Customer& told) const;
+
+private:
+    struct Known {
+        CustomerId id;
+        std::string name; ///< its words in one order, folded
+    };
+    std::vector<Known> m_people;
+    std::multimap<std::string, std::size_t, std::less<>> m_byContact; ///< into `m_people`
+};
+
+/// The same for one question.
 std::vector<SamePerson> alikePeople(const Customer& told, std::span<const Customer> known);
 
 } // namespace mend::record

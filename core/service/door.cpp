@@ -268,6 +268,11 @@ void Door::loadDraft(Answer<std::optional<record::Intake>> answer, const std::st
         std::move(answer));
 }
 
+void Door::allPeople(Answer<std::vector<record::Customer>> answer)
+{
+    ask<std::vector<record::Customer>>([](store::Store& store) { return store.customers(); }, std::move(answer));
+}
+
 void Door::takePeople(std::vector<record::Customer> people, Answer<Done> answer)
 {
     write<Done>([people = std::move(people)](store::Store& store) { return store.putAll(people); }, std::move(answer));

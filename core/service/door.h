@@ -57,6 +57,8 @@ public:
     void keepDraft(const record::Intake& page, const std::string& name = "intake");
     void dropDraft(const std::string& name = "intake");
     void loadDraft(Answer<std::optional<record::Intake>> answer, const std::string& name = "intake");
+    /// Everybody the file knows, to compare a list with.
+    void allPeople(Answer<std::vector<record::Customer>> answer);
     /// People out of a list, all or none.
     void takePeople(std::vector<record::Customer> people, Answer<Done> answer);
 

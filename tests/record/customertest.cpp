@@ -44,3 +44,15 @@ TEST(Customer, AsksWhetherSomebodyWasHereBeforeF47)
     EXPECT_TRUE(alikePeople(person(0, "Tadhg", "555-0189"), known).empty());
     EXPECT_TRUE(alikePeople(person(1, "Ana Müller", "+44 20 7946 0618"), known).empty()) << "the person themselves";
 }
+
+TEST(Customer, AsksTheSameOfManyAsOfOneAtATime)
+{
+    const KnownPeople here(known);
+    for (const Customer& told : {person(0, "muller, ana", "jo@example.org"), person(2, "Jo", "jo@example.org"),
+                                 person(0, "Danica Vrhovsk", "+44 1632 960274"), person(0, "", "")}) {
+        EXPECT_EQ(here.alike(told), alikePeople(told, known)) << told.name;
+    }
+    EXPECT_EQ(here.alike(person(0, "muller, ana", "jo@example.org")),
+              (std::vector<SamePerson>{{CustomerId(2), Because::SameContact}, {CustomerId(1), Because::SameName}}));
+    EXPECT_TRUE(here.alike(person(0, "", "")).empty()) << "somebody erased is nobody";
+}
