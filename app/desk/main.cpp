@@ -37,6 +37,7 @@ constexpr auto usage = "mendbench-desk: look after a bench file without a window
                        "                                      FROM.vcf or FROM.csv\n"
                        "  mendbench-desk papers FILE NUMBER TO  every paper about a piece into the folder TO\n"
                        "      --letter                        on Letter instead of A4\n"
+                       "      --label SIZE                    the tag on 50x20, 62x29 (usual) or 100x50 mm\n"
                        "  mendbench-desk erase FILE PERSON    takes a person out of the file for ever\n"
                        "  mendbench-desk demo [FILE]          make the demo bench and say where it is\n"
                        "      --fresh                         anew, even if there is a young one\n"
@@ -57,7 +58,8 @@ struct Command {
     std::string person;
     bool fresh = false;
     bool problem = false;
-    bool letter = false;
+    PaperSizes sizes;
+    bool sized = false; ///< one of them was told
     bool json = false;
 };
 
@@ -152,8 +154,8 @@ Answer run(const Command& command, const Clock& clock)
     if (command.fresh && command.verb != QStringLiteral("demo")) {
         return misuse(QStringLiteral("--fresh is for demo alone"));
     }
-    if (command.letter && command.verb != QStringLiteral("papers")) {
-        return misuse(QStringLiteral("--letter is for papers alone"));
+    if (command.sized && command.verb != QStringLiteral("papers")) {
+        return misuse(QStringLiteral("--letter and --label are for papers alone"));
     }
     if (!command.person.empty() && command.verb != QStringLiteral("export")) {
         return misuse(QStringLiteral("--person is for export alone"));
@@ -187,7 +189,7 @@ Answer run(const Command& command, const Clock& clock)
     case 10:
         return erasePerson(command.files[0], command.files[1], clock);
     case 11:
-        return printPapers(command.files[0], command.files[1], command.files[2], command.letter, clock);
+        return printPapers(command.files[0], command.files[1], command.files[2], command.sizes, clock);
     default:
         return makeDemo(command.files.empty() ? std::string() : command.files[0], command.fresh, clock);
     }
@@ -215,8 +217,9 @@ int desk(const QStringList& arguments)
     const QCommandLineOption seed(QStringLiteral("seed"), {}, QStringLiteral("N"));
     const QCommandLineOption person(QStringLiteral("person"), {}, QStringLiteral("PERSON"));
     const QCommandLineOption letter(QStringLiteral("letter"));
+    const QCommandLineOption label(QStringLiteral("label"), {}, QStringLiteral("SIZE"));
     const QCommandLineOption problem(QStringLiteral("problem"));
-    parser.addOptions({json, help, version, at, fresh, letter, problem, seconds, seed, person});
+    parser.addOptions({json, help, version, at, fresh, label, letter, problem, seconds, seed, person});
     const bool understood = parser.parse(arguments);
     if (!understood) {
         return say(misuse(parser.errorText()), arguments.contains(QStringLiteral("--json")));
@@ -232,13 +235,21 @@ int desk(const QStringList& arguments)
     Command command;
     command.json = parser.isSet(json);
     command.fresh = parser.isSet(fresh);
-    command.letter = parser.isSet(letter);
+    command.sized = parser.isSet(letter) || parser.isSet(label);
+    command.sizes.sheet = parser.isSet(letter) ? papers::Sheet::Letter : papers::Sheet::A4;
     command.problem = parser.isSet(problem);
     command.person = parser.value(person).toStdString();
     QStringList words = parser.positionalArguments();
     command.verb = words.isEmpty() ? QString() : words.takeFirst();
     for (const QString& word : std::as_const(words)) {
         command.files.push_back(word.toStdString());
+    }
+    if (parser.isSet(label)) {
+        const auto told = papers::labelOf(parser.value(label));
+        if (!told) {
+            return say(misuse(QStringLiteral("--label is one of 50x20, 62x29, 100x50")), command.json);
+        }
+        command.sizes.label = *told;
     }
     if (parser.isSet(at)) {
         command.at = timeFrom(parser.value(at));

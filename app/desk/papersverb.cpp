@@ -65,7 +65,7 @@ private:
 
 } // namespace
 
-Answer printPapers(const std::string& file, const std::string& number, const std::string& to, bool onLetter,
+Answer printPapers(const std::string& file, const std::string& number, const std::string& to, PaperSizes sizes,
                    const Clock& clock)
 {
     const QString name = QString::fromStdString(file);
@@ -105,16 +105,13 @@ Answer printPapers(const std::string& file, const std::string& number, const std
         held.value(), folded, open.book, open.studio,
         words,        manner, now,       [&](const std::string& hash) { return pictureIn(store, hash); }};
     Shelf papers(folder);
-    const papers::Sheet sheet = onLetter ? papers::Sheet::Letter : papers::Sheet::A4;
     for (const paperwork::Kind kind : paperwork::allKinds) {
         papers.add(paperwork::fileStem(kind, *piece.value()), [&](const QString& path) {
-            return papers::writePdf(paperwork::paperOf(kind, source), sheet, path);
+            return papers::writePdf(paperwork::paperOf(kind, source), sizes.sheet, path);
         });
     }
     papers.add(QString::fromStdString(record::shownPieceNumber(*read)) + QStringLiteral("-tag"),
-               [&](const QString& path) {
-                   return papers::writeTags({paperwork::tagOf(source)}, papers::Label::Middle, path);
-               });
+               [&](const QString& path) { return papers::writeTags({paperwork::tagOf(source)}, sizes.label, path); });
     return papers.take();
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desk/answer.h"
+#include "app/papers/tag.h"
 
 #include "core/base/clock.h"
 
@@ -49,9 +50,15 @@ Answer importFile(const std::string& file, const std::string& from);
 /// Takes a person out of a file for ever and lists the backups that still hold them.
 Answer erasePerson(const std::string& file, const std::string& person, const Clock& clock);
 
+/// What papers and tags are printed on.
+struct PaperSizes {
+    papers::Sheet sheet = papers::Sheet::A4;
+    papers::Label label = papers::Label::Middle;
+};
+
 /// Receipts, quote, record, care sheet, notice and tag of one piece as PDF files in the folder `to`; also of a
 /// file that is in use.
-Answer printPapers(const std::string& file, const std::string& number, const std::string& to, bool onLetter,
+Answer printPapers(const std::string& file, const std::string& number, const std::string& to, PaperSizes sizes,
                    const Clock& clock);
 
 } // namespace mend::desk

@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <QPdfWriter>
 #include <QSaveFile>
+#include <algorithm>
 
 namespace mend::papers {
 
@@ -60,6 +61,18 @@ QSizeF millimetresOf(Label label)
         return {100, 50};
     }
     return {};
+}
+
+QString keyOf(Label label)
+{
+    const QSizeF size = millimetresOf(label);
+    return QStringLiteral("%1x%2").arg(size.width()).arg(size.height());
+}
+
+std::optional<Label> labelOf(const QString& key)
+{
+    const auto* const found = std::ranges::find(allLabels, key, keyOf);
+    return found == allLabels.end() ? std::nullopt : std::optional(*found);
 }
 
 Result<Written> writeTags(const std::vector<Tag>& tags, Label label, const QString& path)

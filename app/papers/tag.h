@@ -2,6 +2,8 @@
 
 #include "app/papers/pdf.h"
 
+#include <array>
+#include <optional>
 #include <vector>
 
 namespace mend::papers {
@@ -16,7 +18,11 @@ struct Tag {
 
 /// Sizes of label, width by height in millimetres.
 enum class Label { Small, Middle, Large };
+inline constexpr std::array allLabels{Label::Small, Label::Middle, Label::Large};
 QSizeF millimetresOf(Label label);
+/// What a label is called in settings and commands: its size, "62x29".
+QString keyOf(Label label);
+std::optional<Label> labelOf(const QString& key);
 
 /// Writes tags one a page, each page the size of the label, for a printer of labels.
 /// Faults as writePdf.

@@ -367,6 +367,17 @@ Sheet PieceSpace::papersSheet()
                                [this] { Q_EMIT sheetChosen(true); },
                                false,
                                m_now->letter}}});
+    Sheet::Choices tags;
+    tags.label = tr("The tag on");
+    for (const TagOffer& tag : m_now->tags) {
+        tags.choices.push_back({QStringLiteral("home/see/tag/") + tag.key,
+                                tag.words,
+                                {},
+                                [this, key = tag.key] { Q_EMIT tagChosen(key); },
+                                false,
+                                tag.chosen});
+    }
+    sheet.add(std::move(tags));
     for (const PaperOffer& paper : m_now->papers) {
         sheet.add(Sheet::Row{QStringLiteral("home/see/paper/") + paper.key, paper.title, paper.written, tr("Write it"),
                              [this, key = paper.key] { Q_EMIT paperWanted(key); }});

@@ -32,6 +32,13 @@ struct MayHaveGivenWay {
     QString below; ///< "batch 7, 27 November 2026"
 };
 
+/// A label that a tag can be printed on.
+struct TagOffer {
+    QString key;
+    QString words; ///< "62 × 29 mm"
+    bool chosen = false;
+};
+
 /// Everything the Piece space shows of one piece.
 struct PieceNow {
     service::PieceFile file;
@@ -48,6 +55,7 @@ struct PieceNow {
     std::vector<PaperOffer> papers;
     QString paperFolder;
     bool letter = false;                 ///< Letter paper, else A4
+    std::vector<TagOffer> tags;          ///< labels that a tag fits on
     std::map<std::string, QImage> small; ///< by hash, as far as they were read
     bool ownerHidden = false;
     Instant at;
@@ -94,6 +102,7 @@ Q_SIGNALS:
     void paperWanted(const QString& key);
     void paperFolderTold(const QString& folder);
     void sheetChosen(bool letter);
+    void tagChosen(const QString& key);
     void handOverWanted();
 
 protected:

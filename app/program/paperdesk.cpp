@@ -34,6 +34,7 @@ struct Desk {
     Instant now;
     QString folder;
     papers::Sheet sheet = papers::Sheet::A4;
+    papers::Label label = papers::Label::Middle;
 };
 
 /// A key is the end of the file's name, so that it never stands for another paper than the one that is written.
@@ -69,7 +70,7 @@ QString write(const Desk& desk, const QString& key)
     const QDir folder(desk.folder);
     if (key == tagKey()) {
         const QString path = folder.filePath(service::numberWords(desk.file.piece.number) + QStringLiteral("-tag.pdf"));
-        return wordsOf(papers::writeTags({paperwork::tagOf(source)}, papers::Label::Middle, path), path);
+        return wordsOf(papers::writeTags({paperwork::tagOf(source)}, desk.label, path), path);
     }
     for (const paperwork::Kind kind : paperwork::allKinds) {
         if (keyOf(kind) == key) {
@@ -129,6 +130,17 @@ void PaperDesk::setSheet(papers::Sheet sheet)
     m_services.settings.setValue(QStringLiteral("papers/letter"), sheet == papers::Sheet::Letter);
 }
 
+papers::Label PaperDesk::label() const
+{
+    return papers::labelOf(m_services.settings.value(QStringLiteral("papers/tag")).toString())
+        .value_or(papers::Label::Middle);
+}
+
+void PaperDesk::setLabel(papers::Label label)
+{
+    m_services.settings.setValue(QStringLiteral("papers/tag"), papers::keyOf(label));
+}
+
 void PaperDesk::write(PieceId piece, const QStringList& keys, Told done)
 {
     auto desk = std::make_shared<Desk>();
@@ -139,6 +151,7 @@ void PaperDesk::write(PieceId piece, const QStringList& keys, Told done)
     desk->now = m_services.clock.now().utc;
     desk->folder = folder();
     desk->sheet = sheet();
+    desk->label = label();
     m_services.keeping.thread().read(
         [guard = QPointer<PaperDesk>(this), desk, piece, keys, done = std::move(done)](store::Store& store) {
             auto file = service::readPieceFile(store, piece, desk->book);

@@ -3,7 +3,7 @@
 // Before the core, whose <compare> moc cannot read on its own.
 #include <QObject>
 
-#include "app/papers/pdf.h"
+#include "app/papers/tag.h"
 #include "app/parts/aside.h"
 #include "app/program/keeping.h"
 #include "app/settings/settingsnow.h"
@@ -42,6 +42,9 @@ public:
     void setFolder(const QString& folder);
     papers::Sheet sheet() const;
     void setSheet(papers::Sheet sheet);
+    /// The label that the printer of tags holds.
+    papers::Label label() const;
+    void setLabel(papers::Label label);
 
     /// `done` for each of them: its key, and one sentence of what became of it.
     using Told = std::function<void(const QString& key, const QString& words)>;

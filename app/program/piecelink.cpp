@@ -200,6 +200,13 @@ std::shared_ptr<const PieceNow> PieceLink::pieceNow() const
     shown->papers = offers();
     shown->paperFolder = m_papers.folder();
     shown->letter = m_papers.sheet() == papers::Sheet::Letter;
+    for (const papers::Label label : papers::allLabels) {
+        const QSizeF size = papers::millimetresOf(label);
+        shown->tags.push_back(
+            {papers::keyOf(label),
+             tr("%1 × %2 mm").arg(m_manner.locale.toString(size.width()), m_manner.locale.toString(size.height())),
+             label == m_papers.label()});
+    }
     shown->small = m_small;
     shown->ownerHidden = m_ownerHidden;
     return shown;
@@ -266,10 +273,19 @@ void PieceLink::connectSpace()
     connect(m_space, &PieceSpace::handOverWanted, this, [this] { handOver(m_piece); });
     connect(m_space, &PieceSpace::paperWanted, this, [this](const QString& key) { writePapers({key}); });
     connect(m_space, &PieceSpace::paperFolderTold, &m_papers, &PaperDesk::setFolder);
+    connect(m_space, &PieceSpace::tagChosen, this, &PieceLink::chooseTag);
     connect(m_space, &PieceSpace::sheetChosen, this, [this](bool letter) {
         m_papers.setSheet(letter ? papers::Sheet::Letter : papers::Sheet::A4);
         show();
     });
+}
+
+void PieceLink::chooseTag(const QString& key)
+{
+    if (const auto label = papers::labelOf(key)) {
+        m_papers.setLabel(*label);
+        show();
+    }
 }
 
 /// What is told of the piece itself.

@@ -58,6 +58,7 @@ private:
     void keepPhoto(PieceId piece, const Result<photos::ReadyPhoto>& photo, const QString& name, const QString& purpose);
     void wholePhoto(const std::string& hash);
     void tell(const service::HandingOver& told, const QImage& signature);
+    void chooseTag(const QString& key);
     void writePapers(const QStringList& keys);
     bool isShown(const char* space) const { return m_window.spaceShown() == QLatin1String(space); }
     Instant now() const { return m_services.clock.now().utc; }

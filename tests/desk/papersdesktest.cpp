@@ -63,6 +63,17 @@ TEST_F(PapersDesk, PrintsOnLetterWhereItIsAskedTo)
                 0.5);
 }
 
+TEST_F(PapersDesk, PrintsTheTagOnTheLabelThatIsThere)
+{
+    const QString shown = QString::fromStdString(record::shownPieceNumber(number));
+    const QString tag = QDir(to).filePath(shown + QStringLiteral("-tag.pdf"));
+    ASSERT_EQ(papers({shown, to}).code, 0);
+    EXPECT_NEAR(test::PaperFile(tag).millimetres().width(), 62, 0.5);
+    ASSERT_EQ(papers({shown, to, QStringLiteral("--label"), QStringLiteral("50x20")}).code, 0);
+    EXPECT_NEAR(test::PaperFile(tag).millimetres().width(), 50, 0.5);
+    EXPECT_EQ(papers({shown, to, QStringLiteral("--label"), QStringLiteral("50")}).code, 2);
+}
+
 TEST_F(PapersDesk, SaysWhatIsWrongWithANumberOrAPlace)
 {
     EXPECT_EQ(papers({QStringLiteral("270001-0"), to}).code, 2) << "its check character is wrong, or nobody has it";

@@ -113,6 +113,9 @@ std::shared_ptr<PieceNow> pieceNow()
                    {QStringLiteral("treatment-record"), QStringLiteral("Treatment record"),
                     QStringLiteral("Written: /home/mender/Documents/260417-5-treatment-record.pdf, 2 pages.")},
                    {QStringLiteral("tag"), QStringLiteral("Tag for the bag"), {}}};
+    now->tags = {{QStringLiteral("50x20"), QStringLiteral("50 × 20 mm"), false},
+                 {QStringLiteral("62x29"), QStringLiteral("62 × 29 mm"), true},
+                 {QStringLiteral("100x50"), QStringLiteral("100 × 50 mm"), false}};
     now->paperFolder = QStringLiteral("/home/mender/Documents");
     now->small = {{hashOf('a'), bowl(QColor(0xd8, 0xcf, 0xbe))},
                   {hashOf('b'), bowl(QColor(0xb8, 0xbe, 0xb0))},

@@ -146,6 +146,28 @@ TEST_F(PieceAtTheCounter, APaperIsWrittenWhereItWasSaidAndItIsSaid)
     EXPECT_TRUE(says(link->space().page(), papers.filePath(written.front())));
 }
 
+TEST_F(PieceAtTheCounter, TheTagIsWrittenOnTheLabelThatWasChosen)
+{
+    const QDir papers(folder("papers"));
+    link->space().openPage(PiecePage::Papers);
+    const auto writtenWidth = [&]() -> double { // points, from the page box of the file itself
+        if (!tap(link->space(), "home/see/paper/tag") ||
+            !until([&] { return !papers.entryList({QStringLiteral("*-tag.pdf")}).isEmpty(); })) {
+            return 0;
+        }
+        const QString path = papers.filePath(papers.entryList({QStringLiteral("*-tag.pdf")}).front());
+        QFile file(path);
+        const QByteArray bytes = file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+        QFile::remove(path);
+        const qsizetype box = bytes.indexOf("/MediaBox [0 0 ");
+        return bytes.mid(box + 15, bytes.indexOf(' ', box + 15) - box - 15).toDouble();
+    };
+    constexpr double pointsPerMm = 72 / 25.4;
+    EXPECT_NEAR(writtenWidth(), 62 * pointsPerMm, 1);
+    ASSERT_TRUE(tap(link->space(), "home/see/tag/100x50"));
+    EXPECT_NEAR(writtenWidth(), 100 * pointsPerMm, 1);
+}
+
 TEST_F(PieceAtTheCounter, WhereNothingCanBeWrittenItSaysWhatToDoF55)
 {
     link->papers().setFolder(QStringLiteral("/proc/nowhere"));
