@@ -136,7 +136,10 @@ void IntakeForm::offerHers()
         const bool chosen = m_page.piece.id == piece.id;
         back.choices.push_back(
             {QStringLiteral("intake/back/%1").arg(piece.id.value()), service::isolated(text(piece.benchName)),
-             service::numberWords(piece.number), changing([piece, chosen](record::Intake& page) {
+             service::numberWords(piece.number), changing([space = &m_space, piece, chosen](record::Intake& page) {
+                 // What was typed of another piece is not of this one.
+                 std::erase_if(space->m_typed,
+                               [](const auto& line) { return line.first.startsWith(QLatin1String("piece/")); });
                  page.piece = chosen ? record::Piece{} : piece;
                  page.piece.fragments = 0; // counted anew
                  page.visit.procedure = page.piece.procedure;
@@ -267,6 +270,9 @@ void IntakeForm::addMending()
                                 each.name,
                                 {},
                                 changing([key](record::Intake& page) {
+                                    if (page.piece.procedure != key) {
+                                        page.piece.optionalStages.clear(); // of the other one
+                                    }
                                     page.piece.procedure = key;
                                     page.visit.procedure = key;
                                 }),
@@ -279,48 +285,6 @@ void IntakeForm::addMending()
     }
     addPromise();
     addMoney();
-}
-
-void IntakeForm::addMore()
-{
-    Sheet::Choices toggle;
-    toggle.choices = {{QStringLiteral("intake/more"),
-                       m_space.m_more ? intakeWords("Less") : intakeWords("More about it"),
-                       {},
-                       [space = &m_space] {
-                           space->m_more = !space->m_more;
-                           space->refresh();
-                       },
-                       false,
-                       m_space.m_more}};
-    m_sheet.add(std::move(toggle));
-    if (!m_space.m_more) {
-        return;
-    }
-    record::Visit& visit = m_page.visit;
-    m_sheet.add(
-        words("visit/condition/seen", intakeWords("What is seen: cracks, losses, old mends"), visit.condition.seen));
-    m_sheet.add(words("visit/condition/inferred", intakeWords("What you make of it"), visit.condition.inferred, true));
-    m_sheet.add(words("visit/wishes", intakeWords("What the owner would like"), visit.wishes));
-    m_sheet.add(words("visit/story", intakeWords("What the owner tells of it"), visit.story, true));
-    m_sheet.add(words("piece/maker", intakeWords("Maker or place"), m_page.piece.maker));
-    m_sheet.add(words("piece/marks", intakeWords("Marks on it"), m_page.piece.marks, true));
-    m_sheet.add(money("visit/declaredValue", intakeWords("Worth, as the owner says"), visit.declaredValue));
-    using record::Body;
-    Sheet::Choices body;
-    body.label = intakeWords("Its body");
-    const auto add = [&](const char* key, const QString& label, Body value) {
-        body.choices.push_back({QStringLiteral("intake/body/") + QLatin1String(key),
-                                label,
-                                {},
-                                changing([value](record::Intake& page) { page.piece.body = value; }),
-                                false,
-                                m_page.piece.body == value});
-    };
-    add("porous", intakeWords("Porous"), Body::Porous);
-    add("vitrified", intakeWords("Vitrified"), Body::Vitrified);
-    add("unknown", intakeWords("Not known"), Body::Unknown);
-    m_sheet.add(std::move(body));
 }
 
 } // namespace mend::app

@@ -24,13 +24,20 @@ private:
     void addMending();
     void addPromise();
     void addMoney();
+    void askOptions();
     void addMore();
+    void addOldMends();
+    void addMeasures();
     void addConsent();
     void addSigning();
 
     /// A line of words that goes straight onto the page.
     parts::Sheet::Field words(const char* key, const QString& label, std::string& to, bool pair = false);
     parts::Sheet::Field money(const char* key, const QString& label, std::optional<Money>& to, bool pair = false);
+    parts::Sheet::Field measure(const char* key, const QString& label, const QString& unit, double shown,
+                                std::function<void(std::optional<double>)> told, bool pair = false);
+    parts::Sheet::Field length(const char* key, const QString& label, std::optional<Length>& to, bool pair = false);
+    parts::Sheet::Field run(const char* key, const QString& label, Length& to, bool pair = false);
     QString fault(const char* key) const;
     std::function<void()> changing(std::function<void(record::Intake&)> change);
 

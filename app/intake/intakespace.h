@@ -16,13 +16,20 @@ namespace mend::app {
 
 /// What the intake offers to choose from.
 struct IntakeNow {
+    /// Something that rules call by a key, and a person by its name.
+    struct Named {
+        QString key;
+        QString name;
+    };
     struct Procedure {
         QString key;
         QString name;
         QString summary;
+        std::vector<Named> options{}; ///< steps that are done only where they were agreed
     };
     std::vector<Procedure> procedures;
-    std::string currency; ///< ISO 4217
+    std::vector<Named> oldMaterials; ///< what may be in a piece from before
+    std::string currency;            ///< ISO 4217
     CivilDay today{};
     service::Manner manner;
 };

@@ -27,6 +27,38 @@ std::string currencyOf(const service::BenchService& bench, const service::Manner
     return own.isEmpty() ? std::string("EUR") : own.toStdString();
 }
 
+/// The steps that are done only where they were agreed.
+std::vector<IntakeNow::Named> optionsOf(const rules::Procedure& procedure)
+{
+    std::vector<IntakeNow::Named> options;
+    for (const rules::Stage& stage : procedure.stages) {
+        if (stage.optional) {
+            options.push_back({text(stage.key), text(stage.act)});
+        }
+    }
+    return options;
+}
+
+/// What may be in a piece from before, by what a mender can tell on the bench: its family. The first material of a
+/// family stands for all of it.
+std::vector<IntakeNow::Named> oldMaterials(const rules::RuleBook& book)
+{
+    const std::pair<const char*, QString> families[] = {{"oldMend", IntakeLink::tr("An old mend, of what is unknown")},
+                                                        {"epoxy", IntakeLink::tr("Epoxy")},
+                                                        {"acrylicResin", IntakeLink::tr("Acrylic resin")},
+                                                        {"urushi", IntakeLink::tr("Urushi")},
+                                                        {"plaster", IntakeLink::tr("Plaster")},
+                                                        {"support", IntakeLink::tr("Wax or tape")}};
+    std::vector<IntakeNow::Named> materials;
+    for (const auto& [family, words] : families) {
+        const auto first = std::ranges::find(book.materials, family, &rules::Material::family);
+        if (first != book.materials.end()) {
+            materials.push_back({text(first->key), words});
+        }
+    }
+    return materials;
+}
+
 } // namespace
 
 IntakeLink::IntakeLink(Services services, IntakeSpace& space, QObject* parent)
@@ -58,8 +90,10 @@ void IntakeLink::show()
 {
     IntakeNow now;
     for (const rules::Procedure& procedure : m_services.bench.book().procedures) {
-        now.procedures.push_back({text(procedure.key), text(procedure.name), text(procedure.summary)});
+        now.procedures.push_back(
+            {text(procedure.key), text(procedure.name), text(procedure.summary), optionsOf(procedure)});
     }
+    now.oldMaterials = oldMaterials(m_services.bench.book());
     now.currency = currencyOf(m_services.bench, m_manner);
     now.today = m_services.door.today();
     now.manner = m_manner;

@@ -25,9 +25,16 @@ public:
 IntakeNow offered()
 {
     IntakeNow now;
-    now.procedures = {{QStringLiteral("goldLacquerSeam"), QStringLiteral("Gold-dusted lacquer seam"), {}},
+    now.procedures = {{QStringLiteral("goldLacquerSeam"),
+                       QStringLiteral("Gold-dusted lacquer seam"),
+                       {},
+                       {{QStringLiteral("clean"), QStringLiteral("Clean the breaks and let them dry")},
+                        {QStringLiteral("oldGlue"), QStringLiteral("Take the old glue off both faces")}}},
                       {QStringLiteral("invisibleMend"), QStringLiteral("Plain invisible mend"), {}},
                       {QStringLiteral("urushiSeam"), QStringLiteral("Tree lacquer seam, gold laid on it"), {}}};
+    now.oldMaterials = {{QStringLiteral("oldMend"), QStringLiteral("An old mend, of what is unknown")},
+                        {QStringLiteral("plaster"), QStringLiteral("Plaster")},
+                        {QStringLiteral("waxOrTape"), QStringLiteral("Wax or tape")}};
     now.currency = "EUR";
     now.today = *dayFrom("2026-11-28");
     return now;
@@ -68,6 +75,12 @@ TEST_P(IntakeWalk, EverySpotCanBeHitReadAndNamed)
             QStringLiteral("intake-%1-%2-%3-%4").arg(way.size.width()).arg(int(way.theme)).arg(way.scale).arg(step));
         space.form().scrollTo(space.form().height() - way.look().measure.px(80));
         keepPicture(space, QStringLiteral("intake-%1-%2-%3-%4-lower")
+                               .arg(way.size.width())
+                               .arg(int(way.theme))
+                               .arg(way.scale)
+                               .arg(step));
+        space.form().scrollTo(space.form().contentHeight());
+        keepPicture(space, QStringLiteral("intake-%1-%2-%3-%4-end")
                                .arg(way.size.width())
                                .arg(int(way.theme))
                                .arg(way.scale)

@@ -204,6 +204,72 @@ TEST_F(TakingIn, ABadAmountIsSaidAndNothingIsGuessedF49)
     EXPECT_EQ(space().intake().deposit->minorUnits(), 12050);
 }
 
+TEST_F(TakingIn, WhatWasMeasuredAndWhatHoldsItFromBeforeIsKept)
+{
+    fillTypicalPage();
+    tap(form(), "intake/more");
+    const rules::Procedure* const procedure = house.bench->book().procedure("goldLacquerSeam");
+    const auto option = std::ranges::find(procedure->stages, true, &rules::Stage::optional);
+    ASSERT_NE(option, procedure->stages.end());
+    tap(form(), ("intake/option/" + option->key).c_str());
+    tap(form(), "intake/old/oldMend");
+    tap(form(), "intake/old/plaster");
+    tap(form(), "intake/old/plaster"); // it was not
+    fill("visit/condition/oldMends", "brown glue at the foot; ; three rivets");
+    fill("piece/size/height", "82.5");
+    fill("piece/size/wall", "4");
+    fill("piece/size/mass", "310");
+    fill("piece/seam", "64");
+    sign();
+    tap(slip(), "intake/takein");
+    ASSERT_TRUE(taken());
+    const PieceId id = house.bench->bench().pieces.begin()->first;
+    const auto file = fileOf(id);
+    ASSERT_TRUE(file);
+    EXPECT_EQ(file->piece.size.height, millimetres(82.5));
+    EXPECT_EQ(file->piece.size.wall, millimetres(4));
+    EXPECT_FALSE(file->piece.size.width);
+    EXPECT_EQ(file->piece.size.mass, grams(310));
+    EXPECT_EQ(file->piece.seam, centimetres(64));
+    EXPECT_EQ(file->piece.materialsInIt, std::vector<std::string>{"oldMend"});
+    EXPECT_EQ(file->piece.optionalStages, std::vector<std::string>{option->key});
+    EXPECT_EQ(file->visit()->condition.oldMends, (std::vector<std::string>{"brown glue at the foot", "three rivets"}));
+    EXPECT_TRUE(house.bench->bench().piece(id)->chosenOptions.contains(option->key)) << "the bench does it";
+}
+
+TEST_F(TakingIn, MeasuresAreReadAsTheLanguageWritesThemF31)
+{
+    service::Manner manner;
+    manner.locale = QLocale(QLocale::German);
+    house.link->setManner(manner);
+    tap(form(), "intake/more");
+    fill("piece/size/height", "82,5");
+    EXPECT_EQ(space().intake().piece.size.height, millimetres(82.5));
+    fill("piece/size/width", "1.000,5");
+    EXPECT_FALSE(space().intake().piece.size.width) << "a group mark means another number elsewhere";
+    EXPECT_TRUE(says(form(), QStringLiteral("A number above nothing, such as 82 or 82,5.")));
+    manner.inches = true;
+    manner.locale = QLocale(QLocale::English);
+    house.link->setManner(manner);
+    fill("piece/size/depth", "3.25");
+    EXPECT_EQ(space().intake().piece.size.depth, millimetres(82.55)) << "25.4 mm an inch";
+    fill("piece/size/wall", "-2");
+    EXPECT_FALSE(space().intake().piece.size.wall);
+}
+
+TEST_F(TakingIn, AnotherProcedureDropsTheStepsOfTheOneBefore)
+{
+    fillTypicalPage();
+    tap(form(), "intake/more");
+    const rules::Procedure* const procedure = house.bench->book().procedure("goldLacquerSeam");
+    const auto option = std::ranges::find(procedure->stages, true, &rules::Stage::optional);
+    ASSERT_NE(option, procedure->stages.end());
+    tap(form(), ("intake/option/" + option->key).c_str());
+    EXPECT_EQ(space().intake().piece.optionalStages.size(), 1U);
+    tap(form(), "intake/procedure/invisibleMend");
+    EXPECT_TRUE(space().intake().piece.optionalStages.empty());
+}
+
 TEST_F(TakingIn, AHalfFilledPageOutlivesAKill)
 {
     fill("owner/name", "Ines Varga");
