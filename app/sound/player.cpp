@@ -136,6 +136,8 @@ void Player::useVoice(const QString& language)
     send(UseVoice{language.toStdString()});
 }
 
+bool Player::isSounding() const { return m_pending.size() > m_pending.count(probeId); }
+
 void Player::listDevices() { send(ListDevices{}); }
 
 void Player::probe()

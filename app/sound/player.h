@@ -60,6 +60,8 @@ public:
     /// Looks for a device now; answered by deviceStateChanged() if anything changed.
     void probe();
 
+    /// Whether something was asked for of which neither heard() nor unheard() has been said yet.
+    bool isSounding() const;
     DeviceState deviceState() const { return m_state; }
     /// The sink in use; empty for none.
     QString device() const { return m_device; }

@@ -55,6 +55,8 @@ QProcessEnvironment Program::environment() const
 void Program::start(const QStringList& arguments)
 {
     m_pending.clear();
+    m_inBlock = false;
+    m_said.clear();
     m_block.clear();
     m_spots.clear();
     m_process = std::make_unique<QProcess>();
@@ -83,10 +85,14 @@ void Program::read()
         m_pending.remove(0, end + 1);
         if (line == QLatin1String("acts")) {
             m_block.clear();
+            m_inBlock = true;
         } else if (line == QLatin1String("end")) {
             m_spots = std::exchange(m_block, {});
-        } else {
+            m_inBlock = false;
+        } else if (m_inBlock) {
             m_block.push_back(spotFrom(line));
+        } else {
+            m_said << line;
         }
     }
 }
@@ -112,6 +118,25 @@ std::optional<Spot> Program::waitForKey(const QString& begin, int milliseconds)
         },
         milliseconds));
     return found;
+}
+
+const std::vector<Spot>& Program::spots()
+{
+    read();
+    return m_spots;
+}
+
+void Program::tell(const QByteArray& line)
+{
+    if (m_process) {
+        m_process->write(line + '\n');
+    }
+}
+
+QStringList Program::takeSaid()
+{
+    read();
+    return std::exchange(m_said, {});
 }
 
 void Program::askToEnd()

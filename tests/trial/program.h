@@ -44,6 +44,13 @@ public:
     bool waitUntilGone(const QString& words, int milliseconds, bool acts = true);
     /// What stands in the window now, for a failure to show.
     QString all();
+    /// Everything in the window, as last told.
+    const std::vector<Spot>& spots();
+
+    /// One line to its standard input.
+    void tell(const QByteArray& line);
+    /// What it said beside the spots since this was last asked, line by line.
+    QStringList takeSaid();
 
     /// The one bench file in its home; empty if there is none or more than one.
     QString file() const;
@@ -66,6 +73,8 @@ private:
     QString m_display;
     std::unique_ptr<QProcess> m_process;
     QByteArray m_pending;
+    bool m_inBlock = false;
+    QStringList m_said;
     std::vector<Spot> m_block;
     std::vector<Spot> m_spots;
 };
