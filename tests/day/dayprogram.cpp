@@ -20,6 +20,7 @@
 #include <QTimer>
 #include <cstdio>
 #include <unistd.h>
+#include <utility>
 
 namespace mend::test {
 
@@ -28,6 +29,8 @@ namespace {
 /// No alert may come later than it would by this: a call is at most so late on the clock of the day.
 constexpr Span longestHop = std::chrono::seconds(5);
 constexpr std::chrono::milliseconds untilAskedAgain(5);
+/// The window says 20 times a second where everything stands: by then it has said so of the time that is now.
+constexpr std::chrono::milliseconds untilSaid(120);
 
 /// Lets the day pass in hops, and stands still while an alert sounds: one second of sound is one second long.
 class Day {
@@ -62,6 +65,7 @@ private:
             m_pending.remove(0, end + 1);
             if (line.startsWith("pass ")) {
                 m_left += Span(line.mid(5).toLongLong());
+                m_isSaid = false;
                 m_next.start(0);
             }
         }
@@ -74,9 +78,14 @@ private:
             return;
         }
         if (m_left <= Span{0}) {
-            say("now");
+            if (std::exchange(m_isSaid, true)) {
+                say("now");
+            } else {
+                m_next.start(untilSaid);
+            }
             return;
         }
+        m_isSaid = false;
         const Span hop = std::min(m_left, longestHop);
         m_left -= hop;
         m_clock.pass(hop);
@@ -96,6 +105,7 @@ private:
     QTimer m_next;
     QByteArray m_pending;
     Span m_left{0};
+    bool m_isSaid = false;
     QPointer<sound::Player> m_player;
 };
 

@@ -86,7 +86,6 @@ protected:
             }
             now = next;
             if (!hasSound) {
-                QTest::qWait(70); // the window tells what stands in it 20 times a second
                 for (const QString& piece : hand.calling()) {
                     seenCalling.insert({piece, now});
                 }
