@@ -179,6 +179,7 @@ bool ActView::activate(const QString& key)
         return false;
     }
     const auto act = found->act; // the act may replace the hit map
+    Q_EMIT acted(key);
     act();
     return true;
 }

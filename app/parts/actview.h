@@ -52,6 +52,7 @@ public:
 
 Q_SIGNALS:
     void pressed();                 ///< a finger or the mouse came down
+    void acted(const QString& key); ///< a tap or a key was taken, and the spot does what it says
     void dragged(int pixels);       ///< moved down or up by so much since the last one
     void leftByKey(int dx, int dy); ///< an arrow led out of the view
 

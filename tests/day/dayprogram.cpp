@@ -8,6 +8,9 @@
 // says      now TIME      once that has passed and nothing sounds any more
 //           heard TIME    a sound was heard to its end, as the sound process says
 //           unheard TIME  it was not
+//           tapped TIME   a finger went up and did something; the window has told what stands in it since
+//           refused TIME  a finger went up and did nothing: what it was on had just changed
+#include "app/parts/actview.h"
 #include "app/program/programoptions.h"
 #include "app/program/session.h"
 #include "app/sound/player.h"
@@ -15,6 +18,7 @@
 #include "tests/support/fakeclock.h"
 
 #include <QApplication>
+#include <QEvent>
 #include <QPointer>
 #include <QSocketNotifier>
 #include <QTimer>
@@ -29,28 +33,44 @@ namespace {
 /// No alert may come later than it would by this: a call is at most so late on the clock of the day.
 constexpr Span longestHop = std::chrono::seconds(5);
 constexpr std::chrono::milliseconds untilAskedAgain(5);
-/// The window says 20 times a second where everything stands: by then it has said so of the time that is now.
-constexpr std::chrono::milliseconds untilSaid(120);
+/// The window says 20 times a second where everything stands: by then it has said so of what is now.
+constexpr std::chrono::milliseconds untilSaid(75);
 
 /// Lets the day pass in hops, and stands still while an alert sounds: one second of sound is one second long.
-class Day {
+class Day : public QObject {
 public:
     Day(FakeClock& clock, service::ClockWatch& watch)
         : m_clock(clock), m_watch(watch), m_asked(STDIN_FILENO, QSocketNotifier::Read)
     {
-        QObject::connect(&m_asked, &QSocketNotifier::activated, &m_asked, [this] { take(); });
+        QObject::connect(&m_asked, &QSocketNotifier::activated, this, [this] { take(); });
         m_next.setSingleShot(true);
-        QObject::connect(&m_next, &QTimer::timeout, &m_next, [this] { goOn(); });
+        QObject::connect(&m_next, &QTimer::timeout, this, [this] { goOn(); });
     }
 
     void listenTo(sound::Player& player)
     {
         m_player = &player;
-        QObject::connect(&player, &sound::Player::heard, &m_next, [this] { say("heard"); });
-        QObject::connect(&player, &sound::Player::unheard, &m_next, [this] { say("unheard"); });
+        QObject::connect(&player, &sound::Player::heard, this, [this] { say("heard"); });
+        QObject::connect(&player, &sound::Player::unheard, this, [this] { say("unheard"); });
+    }
+
+    /// Notes what every finger that comes down and goes up has done.
+    bool eventFilter(QObject* object, QEvent* event) override
+    {
+        if (event->type() == QEvent::MouseButtonPress) {
+            if (auto* view = qobject_cast<parts::ActView*>(object)) {
+                m_acted = false;
+                connect(view, &parts::ActView::acted, this, &Day::noteActed, Qt::UniqueConnection);
+            }
+        } else if (event->type() == QEvent::MouseButtonRelease && object->isWindowType()) {
+            QTimer::singleShot(untilSaid, this, [this] { say(m_acted ? "tapped" : "refused"); });
+        }
+        return QObject::eventFilter(object, event);
     }
 
 private:
+    void noteActed() { m_acted = true; }
+
     void take()
     {
         char read[256];
@@ -106,6 +126,7 @@ private:
     QByteArray m_pending;
     Span m_left{0};
     bool m_isSaid = false;
+    bool m_acted = false; ///< the finger that came down last
     QPointer<sound::Player> m_player;
 };
 
@@ -128,6 +149,7 @@ int main(int argc, char** argv)
     test::FakeClock clock(*begins, "day-" + std::to_string(QCoreApplication::applicationPid()));
     service::ClockWatch watch(-1); // no hand but the day's sets this clock
     test::Day day(clock, watch);
+    program.installEventFilter(&day);
     return app::runSession(program, read.options,
                            {clock, watch, [&day](sound::Player& player) { day.listenTo(player); }});
 }

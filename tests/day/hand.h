@@ -5,6 +5,7 @@
 #include "tests/trial/screen.h"
 
 #include <QElapsedTimer>
+#include <functional>
 #include <map>
 
 namespace mend::test {
@@ -22,18 +23,24 @@ public:
     bool tapKey(const QString& key);
     /// The pieces that call for hands on the screen now.
     QStringList calling();
+    /// Taps that did something.
     int clicks() const { return m_clicks; }
+    /// Taps that came too soon after what they were on had changed.
+    int refused() const { return m_refused; }
 
     /// When a sound was heard to its end, and when one was not, by the clock of the day.
     const std::vector<Instant>& heard() const { return m_heard; }
     const std::vector<Instant>& unheard() const { return m_unheard; }
 
 private:
+    enum class Felt { Nothing, Tap, Refusal };
     struct Stood {
         QRect rect;
         QElapsedTimer since;
     };
     bool tapWhere(const std::function<bool(const Spot&)>& isIt);
+    bool mayBeTapped(const Spot& spot);
+    bool watchUntil(const std::function<bool()>& holds, int milliseconds);
     void look();
     void listen();
 
@@ -43,7 +50,11 @@ private:
     std::vector<Instant> m_heard;
     std::vector<Instant> m_unheard;
     std::optional<Instant> m_now;
+    QString m_lastKey; ///< of the spot that was tapped last
+    QElapsedTimer m_lastTap;
     int m_clicks = 0;
+    int m_refused = 0;
+    Felt m_felt = Felt::Nothing; ///< of the tap that was made last
 };
 
 } // namespace mend::test
