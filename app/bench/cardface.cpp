@@ -10,7 +10,10 @@ namespace mend::app {
 
 namespace {
 
-QString onCard(const char* words) { return QCoreApplication::translate("Card", words); }
+// What a translator finds these words under.
+class CardFaceWords {
+    Q_DECLARE_TR_FUNCTIONS(CardFaceWords)
+};
 
 } // namespace
 
@@ -22,6 +25,7 @@ CardFace faceOf(const bench::Card& card, const Picture& picture)
     face.repetition = repetitionWords(card);
     face.name = joined({isolated(text(card.benchName)), numberWords(card.number)});
     const QString owner = picture.hideOwners ? QString() : isolated(text(card.ownerName));
+    face.owner = owner;
     face.whose = joined({owner, text(card.placeName)});
     face.count = countWords(card, picture.now, picture.manner);
     for (const auto& reason : card.reasons) {
@@ -37,7 +41,7 @@ CardFace faceOf(const bench::Card& card, const Picture& picture)
     }
     face.window = joined(windowWords(card, picture.now, picture.manner));
     if (picture.extras.pending.contains(card.piece)) {
-        face.mark = onCard("not stored yet");
+        face.mark = CardFaceWords::tr("not stored yet");
     }
     const auto offer = std::ranges::find_if(picture.extras.undo, [&](const UndoOffer& each) {
         return each.piece == card.piece && each.until > picture.now;

@@ -15,6 +15,7 @@ struct CardFace {
     QString act;
     QString repetition;
     QString name;  ///< bench name and number
+    QString owner; ///< empty where owners are hidden
     QString whose; ///< owner and place
     service::CountWords count;
     struct Line {

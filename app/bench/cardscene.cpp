@@ -1,6 +1,7 @@
 #include "app/bench/cardscene.h"
 #include "app/bench/cardmeasure.h"
 
+#include "app/parts/linebreak.h"
 #include "app/parts/outline.h"
 #include "app/parts/seamdrawing.h"
 
@@ -20,7 +21,10 @@ using parts::Scribe;
 using Weight = Scribe::Button::Weight;
 using bench::Standing;
 
-QString cardWords(const char* words) { return QCoreApplication::translate("Card", words); }
+// What a translator finds these words under.
+class CardWords {
+    Q_DECLARE_TR_FUNCTIONS(CardWords)
+};
 
 // Draws one card; each member draws one part of it.
 class CardDrawing {
@@ -103,17 +107,20 @@ private:
                 extra == 0 ? m_scribe.px(232) : extra * (m_scribe.px(112) + m_frame.gap) + m_scribe.px(92);
             return std::max(extra * (m_frame.act + m_frame.gap) + m_frame.act, std::min(wanted, room * 45 / 100));
         }
-        const int more = std::max(m_frame.other, m_scribe.px(54));
+        const int more = std::max({m_frame.other, m_scribe.px(54), moreWidth()});
         const int least = extra == 0 ? m_frame.act : m_frame.act + m_frame.gap + more;
         return std::max(least, std::min(m_scribe.px(extra == 0 ? 128 : 158), room * 3 / 10));
     }
 
-    // The pot, where there is room for it; gives the left edge of the words.
-    double pot(double size)
+    // Where the words begin beside a pot of that size, if there is room for one.
+    double besidePot(double size) const
     {
-        if (!m_place.photo || m_text.width() < m_scribe.px(300)) {
-            return m_text.left();
-        }
+        const bool fits = m_place.photo && m_text.width() >= m_scribe.px(300);
+        return fits ? m_text.left() + size + m_scribe.px(14) : m_text.left();
+    }
+
+    void pot(double size)
+    {
         const QRectF rect(m_text.left(), m_text.top() + m_scribe.px(2), size, size);
         const auto photo = m_picture.extras.photos.find(m_card.piece);
         if (photo != m_picture.extras.photos.end() && !photo->second.isNull()) {
@@ -122,12 +129,11 @@ private:
             parts::drawOutline(m_scribe, rect, parts::shapeFor(service::text(m_card.benchName), m_card.piece.value()),
                                m_card.mended, m_dark);
         }
-        return rect.right() + m_scribe.px(14);
     }
 
     void cardHead()
     {
-        const double left = pot(m_scribe.px(56));
+        double left = besidePot(m_scribe.px(56));
         const double top = m_text.top() - m_scribe.px(2);
         const double right = m_text.left() + m_text.width();
         const double digitsWide = std::max(m_scribe.width(m_face.count.digits, Role::CardDigits),
@@ -142,18 +148,25 @@ private:
         m_scribe.lines({right - digits, top + digitsHigh - m_scribe.px(5), digits, 2.0 * rows(Role::Reason)},
                        m_face.count.below, {Role::Reason, m_ink2, m_ground}, 2, Qt::AlignRight);
         m_figure = QRectF(right - digits, top, digits, digitsHigh + rows(Role::Reason));
-        const double wide = right - digits - m_scribe.px(12) - left;
+        const double end = right - digits - m_scribe.px(12);
+        if (!isActWhole(end - left)) {
+            left = m_text.left(); // what to do comes before what it looks like
+        }
+        if (left > m_text.left()) {
+            pot(m_scribe.px(56));
+        }
+        const double wide = end - left;
         const double row = rows(Role::Reason);
         double head = headHeight(look());
         if (m_scribe.width(m_face.act, Role::CardVerb) <= wide) {
             title(left, top, wide, Role::CardVerb);
             const double second = top + rows(Role::CardVerb);
             m_scribe.text({left, second, wide, row}, m_face.name, {Role::Reason, m_ink2, m_ground});
-            m_scribe.text({left, second + row, wide, row}, m_face.whose, {Role::Reason, m_ink2, m_ground});
+            m_scribe.text({left, second + row, wide, row}, whose(wide), {Role::Reason, m_ink2, m_ground});
         } else {
             // What to do must be whole; whose it is may be shortened where the card has no room left for it.
-            const double spare = m_text.height() - headHeight(look()) - m_scribe.px(30) - 2.0 * row;
-            const int most = spare >= row + rows(Role::BodyBold) ? 3 : 2;
+            const double spare = spareHeight();
+            const int most = mostActLines();
             const double verb = m_scribe.lines({left, top, wide, most * double(rows(Role::BodyBold))}, m_face.act,
                                                {Role::BodyBold, m_ink, m_ground}, most);
             const double whole = verb + 2.0 * row;
@@ -162,11 +175,30 @@ private:
                           apart ? m_face.name : service::joined({m_face.name, m_face.whose}),
                           {Role::Reason, m_ink2, m_ground});
             if (apart) {
-                m_scribe.text({left, top + verb + row, wide, row}, m_face.whose, {Role::Reason, m_ink2, m_ground});
+                m_scribe.text({left, top + verb + row, wide, row}, whose(wide), {Role::Reason, m_ink2, m_ground});
                 head = std::max(head, whole);
             }
         }
         m_below = top + head + m_scribe.px(4);
+    }
+
+    /// Whose it is and where; where both have no room, whose it is.
+    QString whose(double wide) const
+    {
+        const bool both = m_face.owner.isEmpty() || m_scribe.width(m_face.whose, Role::Reason) <= wide;
+        return both ? m_face.whose : m_face.owner;
+    }
+    /// What a card is higher by than it has to be.
+    double spareHeight() const
+    {
+        return m_text.height() - headHeight(look()) - m_scribe.px(30) - 2.0 * rows(Role::Reason);
+    }
+    int mostActLines() const { return spareHeight() >= rows(Role::Reason) + rows(Role::BodyBold) ? 3 : 2; }
+    bool isActWhole(double wide) const
+    {
+        parts::Widths& widths = look().type.widths(Role::BodyBold);
+        return m_scribe.width(m_face.act, Role::CardVerb) <= wide ||
+               parts::isWhole(parts::brokenLines(m_face.act, widths, wide, mostActLines()), m_face.act, widths, wide);
     }
 
     // Every figure can be asked why.
@@ -179,7 +211,7 @@ private:
         Hit hit;
         hit.key = QStringLiteral("piece/%1/why").arg(m_card.piece.value());
         hit.rect = m_figure.adjusted(-grown, 0.0, 0.0, std::max(0.0, m_frame.other - m_figure.height())).toRect();
-        hit.name = cardWords("%1, %2: why").arg(m_face.count.digits, m_face.count.below);
+        hit.name = CardWords::tr("%1, %2: why").arg(m_face.count.digits, m_face.count.below);
         hit.more = m_picture.names.pieces.at(m_card.piece);
         hit.act = [hands = &m_hands, piece = m_card.piece] { hands->why(piece); };
         m_scribe.hit(hit);
@@ -199,7 +231,10 @@ private:
 
     void blockHead()
     {
-        const double left = pot(m_scribe.px(62));
+        const double left = besidePot(m_scribe.px(62));
+        if (left > m_text.left()) {
+            pot(m_scribe.px(62));
+        }
         const double top = m_text.top() - m_scribe.px(6);
         const double right = m_text.left() + m_text.width();
         const double digitsWide = m_scribe.width(m_face.count.digits, Role::BlockDigits);
@@ -294,7 +329,7 @@ private:
         Scribe::Button button;
         button.label = service::actWords(act);
         button.hit.key = actKey(m_card.piece, act);
-        button.hit.name = cardWords("%1, %2").arg(button.label, m_picture.names.pieces.at(m_card.piece));
+        button.hit.name = CardWords::tr("%1, %2").arg(button.label, m_picture.names.pieces.at(m_card.piece));
         button.hit.more = m_face.act;
         button.hit.kind = HitKind::BenchAct;
         button.hit.act = [hands = &m_hands, piece = m_card.piece, act] { hands->act(piece, act); };
@@ -308,13 +343,19 @@ private:
         return button;
     }
 
+    /// As wide as its word wants it in the smallest letters of a button.
+    int moreWidth() const
+    {
+        return static_cast<int>(m_scribe.width(CardWords::tr("More"), Role::Reason)) + m_scribe.px(2 * 8 + 1);
+    }
+
     Scribe::Button moreButton()
     {
         Scribe::Button button;
-        button.label = m_face.undo ? cardWords("Undo") : cardWords("More");
+        button.label = m_face.undo ? CardWords::tr("Undo") : CardWords::tr("More");
         button.hit.key =
             m_face.undo ? QStringLiteral("undo/%1").arg(m_face.undo->event.value()) : moreKey(m_card.piece);
-        button.hit.name = cardWords("%1, %2").arg(button.label, m_picture.names.pieces.at(m_card.piece));
+        button.hit.name = CardWords::tr("%1, %2").arg(button.label, m_picture.names.pieces.at(m_card.piece));
         if (m_face.undo) {
             button.below = m_face.undo->told;
             button.hit.more = m_face.undo->told;
@@ -359,8 +400,9 @@ private:
                 QRect(m_actArea.left(), m_actArea.top(), m_actArea.width(), m_actArea.height() - least - m_frame.gap);
             m_scribe.button(button);
         }
-        const int moreWide =
-            extra > 0 ? std::max(m_frame.other, m_place.large ? m_frame.act : m_scribe.px(54)) : lower.width();
+        const int most = lower.width() - extra * (m_frame.act + m_frame.gap);
+        const int wanted = std::max({m_frame.other, m_place.large ? m_frame.act : m_scribe.px(54), moreWidth()});
+        const int moreWide = extra > 0 ? std::max(m_frame.other, std::min(wanted, most)) : lower.width();
         const int wide = extra > 0 ? (lower.width() - moreWide - m_frame.gap * extra) / extra : 0;
         int left = lower.left();
         for (int i = 1; i <= extra; ++i) {

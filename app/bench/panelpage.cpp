@@ -13,7 +13,10 @@ using parts::Role;
 using parts::Scribe;
 using Weight = Scribe::Button::Weight;
 
-QString panelWords(const char* words) { return QCoreApplication::translate("Panel", words); }
+// What a translator finds these words under.
+class PanelWords {
+    Q_DECLARE_TR_FUNCTIONS(PanelWords)
+};
 
 class PanelDrawing {
 public:
@@ -42,7 +45,7 @@ private:
     {
         const int high = std::max(m_scribe.mm(parts::otherActMm), m_scribe.px(48));
         Scribe::Button back;
-        back.label = panelWords("Back to the bench");
+        back.label = PanelWords::tr("Back to the bench");
         back.role = Role::Body;
         back.hit.key = QStringLiteral("panel/close");
         back.hit.name = back.label;
@@ -105,10 +108,10 @@ private:
         for (int i = 0; i < keys.size(); ++i) {
             Scribe::Button key;
             const QChar typed = keys[i];
-            key.label = typed == QLatin1Char('<') ? panelWords("Back") : QString(typed);
+            key.label = typed == QLatin1Char('<') ? PanelWords::tr("Back") : QString(typed);
             key.role = typed == QLatin1Char('<') ? Role::CardAct : Role::BlockAct;
             key.hit.key = QStringLiteral("pad/%1").arg(typed);
-            key.hit.name = typed == QLatin1Char('<') ? panelWords("Back: last digit away") : key.label;
+            key.hit.name = typed == QLatin1Char('<') ? PanelWords::tr("Back: last digit away") : key.label;
             key.hit.kind = HitKind::BenchAct;
             key.hit.act = [type = m_page.typed, typed] { type(typed); };
             key.hit.rect = QRect(i % 6 * (wide + m_gap), m_y + i / 6 * (side + m_gap), wide, side);

@@ -18,7 +18,10 @@ using parts::Role;
 using parts::Scribe;
 using namespace std::chrono;
 
-QString stripWords(const char* words) { return QCoreApplication::translate("Strip", words); }
+// What a translator finds these words under.
+class StripWords {
+    Q_DECLARE_TR_FUNCTIONS(StripWords)
+};
 
 constexpr double rowUnits = 20.0;
 constexpr double axisUnits = 30.0;
@@ -112,7 +115,7 @@ private:
     /// As wide as the longest of its words, so that none is cut while there is room for it.
     int tileWidth(int side) const
     {
-        double words = m_scribe.width(stripWords("Mixing now"), Role::Reason);
+        double words = m_scribe.width(StripWords::tr("Mixing now"), Role::Reason);
         for (const MixKind& kind : m_picture.extras.mixKinds) {
             words =
                 std::max({words, m_scribe.width(kind.tile, Role::BodyBold), m_scribe.width(kind.reach, Role::Reason)});
@@ -127,26 +130,26 @@ private:
         hit.key = QStringLiteral("mixnow/") + kind.material;
         if (const UndoOffer* offer = m_picture.undoAt(hit.key)) {
             hit.key = QStringLiteral("undo/%1").arg(offer->event.value());
-            hit.name = stripWords("Undo: %1").arg(offer->told);
+            hit.name = StripWords::tr("Undo: %1").arg(offer->told);
             hit.act = [hands = &m_hands, event = offer->event] { hands->undo(event); };
-            tile(rect, std::move(hit), offer->told, stripWords("Undo"));
+            tile(rect, std::move(hit), offer->told, StripWords::tr("Undo"));
             return;
         }
-        hit.name = stripWords("Mixing now: %1").arg(kind.tile);
+        hit.name = StripWords::tr("Mixing now: %1").arg(kind.tile);
         hit.more = kind.batch.isEmpty()    ? kind.advice
-                   : kind.advice.isEmpty() ? stripWords("batch %1").arg(kind.batch)
-                                           : stripWords("batch %1. %2").arg(kind.batch, kind.advice);
+                   : kind.advice.isEmpty() ? StripWords::tr("batch %1").arg(kind.batch)
+                                           : StripWords::tr("batch %1. %2").arg(kind.batch, kind.advice);
         hit.act = [hands = &m_hands, material = kind.material] { hands->mixNow(material); };
-        tile(rect, std::move(hit), stripWords("Mixing now"), kind.tile, kind.reach);
+        tile(rect, std::move(hit), StripWords::tr("Mixing now"), kind.tile, kind.reach);
     }
 
     void otherTile(const QRect& rect)
     {
         Hit hit;
         hit.key = QStringLiteral("mixnow");
-        hit.name = stripWords("Mixing now: something else");
+        hit.name = StripWords::tr("Mixing now: something else");
         hit.act = [hands = &m_hands] { hands->allMixes(); };
-        tile(rect, std::move(hit), stripWords("Mixing now"), stripWords("Other"));
+        tile(rect, std::move(hit), StripWords::tr("Mixing now"), StripWords::tr("Other"));
     }
 
     void tile(const QRect& rect, Hit hit, const QString& small, const QString& strong, const QString& below = {})
@@ -210,6 +213,7 @@ private:
             m_scribe.hit(hit);
             y += row;
         }
+        const parts::AlongTime straight(m_scribe, axis.left, axis.right());
         m_scribe.line({axis.left, top - m_scribe.px(2)}, {axis.left, bottom}, t.ink, m_scribe.px(2), t.ground);
     }
 
@@ -221,6 +225,7 @@ private:
             return;
         }
         const auto& t = m_scribe.tokens();
+        const parts::AlongTime straight(m_scribe, axis.left, axis.right());
         const double from = std::max(axis.left, axis.x(wanted->from));
         const double to = std::min(axis.right(), std::max(axis.x(wanted->to), from + m_scribe.px(3)));
         m_scribe.fill({from, top, to - from, double(m_scribe.px(2.5))}, t.ink);
@@ -229,6 +234,7 @@ private:
     void hourLines(const parts::TimeAxis& axis, const Ruler& ruler, double bottom)
     {
         const auto& t = m_scribe.tokens();
+        const parts::AlongTime straight(m_scribe, axis.left, axis.right());
         const double high = m_scribe.lineHeight(Role::Reason);
         const QString nowWords = service::timeOfDay(m_picture.now, m_picture.manner);
         const double nowWide = m_scribe.width(nowWords, Role::ReasonBold);

@@ -13,7 +13,10 @@ using parts::HitKind;
 using parts::Role;
 using parts::Scribe;
 
-QString topWords(const char* words) { return QCoreApplication::translate("TopLine", words); }
+// What a translator finds these words under.
+class TopLineWords {
+    Q_DECLARE_TR_FUNCTIONS(TopLineWords)
+};
 
 /// Two lines and what a tap on them does.
 struct Pair {
@@ -28,7 +31,7 @@ Pair placePair(const PlaceNow& place, const Picture& picture, Hands& hands)
 {
     const QString key = QStringLiteral("place/%1").arg(place.place.value());
     if (const UndoOffer* offer = picture.undoAt(key)) {
-        return {QStringLiteral("undo/%1").arg(offer->event.value()), topWords("Undo"), offer->told,
+        return {QStringLiteral("undo/%1").arg(offer->event.value()), TopLineWords::tr("Undo"), offer->told,
                 [&hands, event = offer->event] { hands.undo(event); }, false};
     }
     QStringList strong;
@@ -40,11 +43,11 @@ Pair placePair(const PlaceNow& place, const Picture& picture, Hands& hands)
     }
     QStringList below{place.name};
     if (!place.readAt) {
-        below << topWords("no reading");
+        below << TopLineWords::tr("no reading");
     } else if (place.stale) {
-        below << topWords("reading too old");
+        below << TopLineWords::tr("reading too old");
     } else if (place.slots > 0) {
-        below << topWords("%1 of %2 slots").arg(place.taken).arg(place.slots);
+        below << TopLineWords::tr("%1 of %2 slots").arg(place.taken).arg(place.slots);
     } else {
         below << service::agoWords(picture.now - *place.readAt);
     }
@@ -62,13 +65,13 @@ Pair mixPair(const bench::MixCard& mix, const Picture& picture, Hands& hands)
     if (mix.stiffAt) {
         const Span left = *mix.stiffAt - picture.now;
         stiff = left <= Span{0};
-        strong = stiff ? topWords("stiff by now") : topWords("%1 left").arg(service::spanWords(left));
+        strong = stiff ? TopLineWords::tr("stiff by now") : TopLineWords::tr("%1 left").arg(service::spanWords(left));
     }
-    const QString on = mix.on.empty()       ? topWords("on nothing yet")
-                       : mix.on.size() == 1 ? topWords("1 piece")
-                                            : topWords("%1 pieces").arg(mix.on.size());
+    const QString on = mix.on.empty()       ? TopLineWords::tr("on nothing yet")
+                       : mix.on.size() == 1 ? TopLineWords::tr("1 piece")
+                                            : TopLineWords::tr("%n pieces", nullptr, static_cast<int>(mix.on.size()));
     return {QStringLiteral("mix/%1").arg(mix.mix.value()), strong,
-            topWords("%1, %2 old, %3").arg(name, service::spanWords(age), on),
+            TopLineWords::tr("%1, %2 old, %3").arg(name, service::spanWords(age), on),
             [&hands, id = mix.mix] { hands.openMix(id); }, stiff};
 }
 
@@ -76,15 +79,15 @@ QString soundWords(const SoundNow& sound, const Picture& picture)
 {
     switch (sound.state) {
     case SoundNow::State::On:
-        return topWords("sound on");
+        return TopLineWords::tr("sound on");
     case SoundNow::State::Paused:
         return sound.pausedUntil
-                   ? topWords("sound paused %1").arg(service::countDigits(*sound.pausedUntil - picture.now))
-                   : topWords("sound paused");
+                   ? TopLineWords::tr("sound paused %1").arg(service::countDigits(*sound.pausedUntil - picture.now))
+                   : TopLineWords::tr("sound paused");
     case SoundNow::State::Off:
-        return topWords("sound off");
+        return TopLineWords::tr("sound off");
     case SoundNow::State::NoDevice:
-        return topWords("no sound here");
+        return TopLineWords::tr("no sound here");
     }
     return {};
 }
@@ -154,16 +157,26 @@ private:
         hit.kind = HitKind::Words;
         m_scribe.hit(hit);
         const Pair person = personPair();
-        const double wide = pairWidth(person);
-        right -= m_scribe.px(24) + wide;
-        pairAt(right, wide, person, Qt::AlignRight);
         const Pair sound{QStringLiteral("sound"), soundWords(m_picture.extras.sound, m_picture), nextAlert(),
                          [hands = &m_hands] { hands->openSound(); },
                          m_picture.extras.sound.state != SoundNow::State::On};
-        const double soundWide = pairWidth(sound);
+        // What leads to the places keeps its room; these two are shortened before it is.
+        const double room = right - m_scribe.px(2 * 24 + 20) - pairWidth(restPair());
+        const double least = m_scribe.mm(parts::otherActMm);
+        const double share = std::min(1.0, room / (pairWidth(person) + pairWidth(sound)));
+        const double wide = std::max(least, pairWidth(person) * share);
+        right -= m_scribe.px(24) + wide;
+        pairAt(right, wide, person, Qt::AlignRight);
+        const double soundWide = std::max(least, pairWidth(sound) * share);
         right -= m_scribe.px(24) + soundWide;
         pairAt(right, soundWide, sound, Qt::AlignRight);
         return right;
+    }
+
+    Pair restPair() const
+    {
+        return {QStringLiteral("places"), TopLineWords::tr("more"), TopLineWords::tr("all places"),
+                [hands = &m_hands] { hands->allPlaces(); }};
     }
 
     Pair personPair()
@@ -171,23 +184,24 @@ private:
         const auto& extras = m_picture.extras;
         const auto found = std::ranges::find(extras.people, extras.atBench, &PersonChoice::id);
         const QString who =
-            found == extras.people.end() ? topWords("nobody at the bench") : service::isolated(found->name);
+            found == extras.people.end() ? TopLineWords::tr("nobody at the bench") : service::isolated(found->name);
         const auto& until = m_picture.board.freeUntil;
-        QString free = topWords("free");
+        QString free = TopLineWords::tr("free");
         if (until) {
-            free = *until > m_picture.now
-                       ? topWords("free until %1").arg(service::clockTime(*until, m_picture.now, m_picture.manner))
-                       : topWords("not free");
+            free =
+                *until > m_picture.now
+                    ? TopLineWords::tr("free until %1").arg(service::clockTime(*until, m_picture.now, m_picture.manner))
+                    : TopLineWords::tr("not free");
         }
-        return {QStringLiteral("person"), free, extras.away ? topWords("%1, away").arg(who) : who,
+        return {QStringLiteral("person"), free, extras.away ? TopLineWords::tr("%1, away").arg(who) : who,
                 [hands = &m_hands] { hands->openPeople(); }};
     }
 
     QString nextAlert() const
     {
         const auto& next = m_picture.extras.sound.nextAlert;
-        return next ? topWords("next %1").arg(service::clockTime(*next, m_picture.now, m_picture.manner))
-                    : topWords("none ahead");
+        return next ? TopLineWords::tr("next %1").arg(service::clockTime(*next, m_picture.now, m_picture.manner))
+                    : TopLineWords::tr("none ahead");
     }
 
     // Places, then mixes, as many as stand whole; the last spot leads to the rest.
@@ -215,8 +229,7 @@ private:
             }
         }
         const double gap = m_scribe.px(24);
-        const Pair rest{QStringLiteral("places"), topWords("more"), topWords("all places"),
-                        [hands = &m_hands] { hands->allPlaces(); }};
+        const Pair rest = restPair();
         double all = 0.0;
         for (const Pair* each : wanted) {
             all += pairWidth(*each) + gap;

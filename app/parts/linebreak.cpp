@@ -4,6 +4,20 @@
 
 namespace mend::parts {
 
+namespace {
+
+/// How many letters of a word stand before a hyphen in that width; one at least.
+qsizetype lettersWithin(const QString& word, Widths& widths, double width)
+{
+    qsizetype room = word.size() - 1;
+    while (room > 1 && widths.of(word.left(room) + QLatin1Char('-')) > width) {
+        --room;
+    }
+    return room;
+}
+
+} // namespace
+
 QStringList brokenLines(const QString& words, Widths& widths, double width, int most)
 {
     const QString all = words.simplified();
@@ -21,6 +35,11 @@ QStringList brokenLines(const QString& words, Widths& widths, double width, int 
         } else {
             lines << current;
             current = part;
+        }
+        while (lines.size() + 1 < most && !current.contains(QLatin1Char(' ')) && widths.of(current) > width) {
+            const qsizetype room = lettersWithin(current, widths, width);
+            lines << current.left(room) + QLatin1Char('-');
+            current = current.mid(room);
         }
     }
     if (!current.isEmpty()) {

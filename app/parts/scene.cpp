@@ -2,6 +2,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace mend::parts {
 
 bool Item::operator==(const Item& other) const
@@ -45,6 +47,25 @@ void paintStroke(QPainter& painter, const Item& item)
     painter.drawPath(item.path);
 }
 
+/// Words that hold no letter of a language that runs from the right are read from the left there too: their full stop
+/// stands at their end.
+Qt::LayoutDirection directionOf(const QString& words, Qt::LayoutDirection layout)
+{
+    const bool turns = std::ranges::any_of(
+        words, [](QChar each) { return each.direction() == QChar::DirR || each.direction() == QChar::DirAL; });
+    return turns ? layout : Qt::LeftToRight;
+}
+
+void paintText(QPainter& painter, const Item& item)
+{
+    const Qt::LayoutDirection layout = painter.layoutDirection();
+    painter.setLayoutDirection(directionOf(item.text, layout));
+    painter.setPen(item.ink);
+    painter.setFont(item.font);
+    painter.drawText(item.rect, static_cast<int>(item.align) | Qt::TextSingleLine | Qt::TextDontClip, item.text);
+    painter.setLayoutDirection(layout);
+}
+
 } // namespace
 
 void paintItem(QPainter& painter, const Item& item)
@@ -71,9 +92,7 @@ void paintItem(QPainter& painter, const Item& item)
         paintStroke(painter, item);
         break;
     case Item::Kind::Text:
-        painter.setPen(item.ink);
-        painter.setFont(item.font);
-        painter.drawText(item.rect, static_cast<int>(item.align) | Qt::TextSingleLine | Qt::TextDontClip, item.text);
+        paintText(painter, item);
         break;
     case Item::Kind::Picture:
         painter.drawImage(item.rect, item.image);

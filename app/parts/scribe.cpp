@@ -12,6 +12,9 @@ Scribe::Scribe(const Look& look, QSize size, bool mirrored) : m_look(look), m_si
 
 QRectF Scribe::placed(const QRectF& rect) const
 {
+    if (m_stretch) {
+        return rect.translated(shift(), 0.0);
+    }
     return m_mirrored ? QRectF(m_size.width() - rect.right(), rect.top(), rect.width(), rect.height()) : rect;
 }
 
@@ -19,9 +22,10 @@ Qt::Alignment Scribe::aligned(Qt::Alignment align) const
 {
     // Absolute: what is "left" has been decided here, so that the words' own direction cannot turn it round again.
     Qt::Alignment across = align & Qt::AlignHorizontal_Mask;
-    if (m_mirrored && (across & Qt::AlignLeft)) {
+    const bool turns = m_mirrored && !m_stretch;
+    if (turns && (across & Qt::AlignLeft)) {
         across = Qt::AlignRight;
-    } else if (m_mirrored && (across & Qt::AlignRight)) {
+    } else if (turns && (across & Qt::AlignRight)) {
         across = Qt::AlignLeft;
     }
     const Qt::Alignment down = align & Qt::AlignVertical_Mask;
@@ -67,7 +71,9 @@ void Scribe::path(const QPainterPath& path, const QColor& colour, const QColor& 
 {
     Item item;
     item.kind = Item::Kind::Path;
-    item.path = m_mirrored ? QTransform(-1, 0, 0, 1, m_size.width(), 0).map(path) : path;
+    item.path = m_stretch    ? path.translated(shift(), 0.0)
+                : m_mirrored ? QTransform(-1, 0, 0, 1, m_size.width(), 0).map(path)
+                             : path;
     item.rect = item.path.boundingRect();
     item.ink = colour;
     item.ground = ground;
@@ -200,7 +206,8 @@ void Scribe::label(const QRectF& rect, const Button& button, const QColor& ink, 
 {
     const double pad = px(8);
     const QRectF inner = rect.adjusted(pad, px(3), -pad, -px(3));
-    const double lower = button.below.isEmpty() ? 0.0 : lineHeight(Role::Reason);
+    const QStringList below = brokenLines(button.below, m_look.type.widths(Role::Reason), inner.width(), 2);
+    const double lower = lineHeight(Role::Reason) * static_cast<double>(below.size());
     // The largest size at which every word is whole; the smallest is that of a reason line.
     const double least = unitsOf(Role::Reason) / unitsOf(button.role);
     QStringList broken;
@@ -221,9 +228,10 @@ void Scribe::label(const QRectF& rect, const Button& button, const QColor& ink, 
              shrink);
         top += height;
     }
-    if (lower > 0.0) {
-        text(QRectF(inner.left(), top, inner.width(), lower), button.below, {Role::Reason, ink, ground},
+    for (const QString& each : below) {
+        text(QRectF(inner.left(), top, inner.width(), lineHeight(Role::Reason)), each, {Role::Reason, ink, ground},
              Qt::AlignHCenter);
+        top += lineHeight(Role::Reason);
     }
 }
 

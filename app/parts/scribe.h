@@ -4,6 +4,8 @@
 
 #include <QSize>
 
+#include <optional>
+
 namespace mend::parts {
 
 /// Writes a scene. Whoever composes a view thinks from left to right; the scribe mirrors
@@ -23,7 +25,7 @@ public:
                Qt::PenStyle style = Qt::SolidLine);
     void line(QPointF from, QPointF to, const QColor& colour, double pen, const QColor& ground,
               Qt::PenStyle style = Qt::SolidLine, bool bears = true);
-    /// Mirrored as drawn: for things that run along time.
+    /// Mirrored as drawn, except within a stretch of time.
     void path(const QPainterPath& path, const QColor& colour, const QColor& ground);
     void stroke(const QPainterPath& path, const QColor& colour, double pen, const QColor& ground,
                 Qt::PenStyle style = Qt::SolidLine);
@@ -59,6 +61,13 @@ public:
     Scene take() { return std::move(m_scene); }
 
 private:
+    friend class AlongTime;
+    struct Stretch {
+        double left;
+        double right;
+    };
+    /// How far a stretch of time moves to stand in its mirrored place.
+    double shift() const { return m_mirrored ? m_size.width() - m_stretch->right - m_stretch->left : 0.0; }
     QRectF placed(const QRectF& rect) const;
     Qt::Alignment aligned(Qt::Alignment align) const;
     void label(const QRectF& rect, const Button& button, const QColor& ink, const QColor& ground);
@@ -66,7 +75,25 @@ private:
     const Look& m_look;
     QSize m_size;
     bool m_mirrored;
+    std::optional<Stretch> m_stretch;
     Scene m_scene;
+};
+
+/// Time runs from left to right in every language, as the digits of a clock do: while this lives, what is drawn between
+/// these two edges is moved to its mirrored place as a whole, and not turned round.
+class AlongTime {
+public:
+    AlongTime(Scribe& scribe, double left, double right) : m_scribe(scribe), m_before(scribe.m_stretch)
+    {
+        scribe.m_stretch = {left, right};
+    }
+    ~AlongTime() { m_scribe.m_stretch = m_before; }
+    AlongTime(const AlongTime&) = delete;
+    AlongTime& operator=(const AlongTime&) = delete;
+
+private:
+    Scribe& m_scribe;
+    std::optional<Scribe::Stretch> m_before;
 };
 
 } // namespace mend::parts

@@ -214,6 +214,7 @@ SeamInk seamInk(const Tokens& tokens, bool onBlock)
 void drawSeam(Scribe& scribe, const bench::Seam& seam, const TimeAxis& axis, double middle, double breadth,
               const SeamInk& ink, SeamDetail detail)
 {
+    const AlongTime straight(scribe, axis.left, axis.right());
     SeamPen pen(scribe, seam, axis, middle, breadth, ink);
     if (seam.stalled) {
         pen.stalled();

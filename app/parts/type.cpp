@@ -38,8 +38,12 @@ constexpr std::array<Cut, 15> cuts{{
 
 QStringList faces()
 {
-    const QStringList wanted{QStringLiteral("Lato"), QStringLiteral("Noto Sans"), QStringLiteral("Noto Sans Arabic"),
-                             QStringLiteral("Noto Sans CJK JP"), QStringLiteral("DejaVu Sans")};
+    const QStringList wanted{QStringLiteral("Lato"),
+                             QStringLiteral("Noto Sans"),
+                             QStringLiteral("Noto Sans Hebrew"),
+                             QStringLiteral("Noto Sans Arabic"),
+                             QStringLiteral("Noto Sans CJK JP"),
+                             QStringLiteral("DejaVu Sans")};
     const QStringList installed = QFontDatabase::families();
     QStringList found;
     std::ranges::copy_if(wanted, std::back_inserter(found),

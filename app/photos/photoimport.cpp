@@ -129,6 +129,11 @@ Result<QImage> decoded(QImageReader& reader, const exchange::PictureFile& file)
     return picture;
 }
 
+// What a translator finds these words under.
+class PhotoWords {
+    Q_DECLARE_TR_FUNCTIONS(PhotoWords)
+};
+
 } // namespace
 
 Result<ReadyPhoto> readyPhoto(const QByteArray& bytes, const QTimeZone& zone)
@@ -182,24 +187,24 @@ Result<ReadyPhoto> readyPhoto(const QImage& picture)
 
 QString photoFaultWords(const Fault& fault, const QString& name)
 {
-    const auto tr = [](const char* words) { return QCoreApplication::translate("Photos", words); };
-    const QString which = name.isEmpty() ? tr("This picture") : QStringLiteral("\u2068%1\u2069").arg(name);
+    const QString which = name.isEmpty() ? PhotoWords::tr("This picture") : QStringLiteral("\u2068%1\u2069").arg(name);
     switch (fault.kind) {
     case FaultKind::NotFound:
-        return tr("%1 is no longer there. Choose it again.").arg(which);
+        return PhotoWords::tr("%1 is no longer there. Choose it again.").arg(which);
     case FaultKind::Foreign:
-        return tr("%1 is not a picture, whatever its name says. Choose a photo.").arg(which);
+        return PhotoWords::tr("%1 is not a picture, whatever its name says. Choose a photo.").arg(which);
     case FaultKind::Damaged:
-        return tr("%1 is damaged or was copied only in part. Copy it from the camera once more.").arg(which);
+        return PhotoWords::tr("%1 is damaged or was copied only in part. Copy it from the camera once more.")
+            .arg(which);
     case FaultKind::BadInput:
-        return tr("%1 is too large to show. Save a smaller copy of it and take that.").arg(which);
+        return PhotoWords::tr("%1 is too large to show. Save a smaller copy of it and take that.").arg(which);
     default:
         break;
     }
     if (fault.detail == "file") {
-        return tr("%1 cannot be read. Is it a file, and may you open it?").arg(which);
+        return PhotoWords::tr("%1 cannot be read. Is it a file, and may you open it?").arg(which);
     }
-    return tr("%1 is of a kind that is not read here. Save it as JPEG or PNG and take that.").arg(which);
+    return PhotoWords::tr("%1 is of a kind that is not read here. Save it as JPEG or PNG and take that.").arg(which);
 }
 
 } // namespace mend::photos

@@ -20,9 +20,10 @@ struct PurposeWord {
     const char* key;
     const char* words;
 };
-constexpr std::array<PurposeWord, 3> purposes{{{record::conditionPhoto, QT_TRANSLATE_NOOP("PieceSpace", "Before")},
-                                               {record::duringPhoto, QT_TRANSLATE_NOOP("PieceSpace", "During")},
-                                               {record::finishedPhoto, QT_TRANSLATE_NOOP("PieceSpace", "After")}}};
+constexpr std::array<PurposeWord, 3> purposes{
+    {{record::conditionPhoto, QT_TRANSLATE_NOOP("mend::app::PieceSpace", "Before")},
+     {record::duringPhoto, QT_TRANSLATE_NOOP("mend::app::PieceSpace", "During")},
+     {record::finishedPhoto, QT_TRANSLATE_NOOP("mend::app::PieceSpace", "After")}}};
 constexpr std::array marks{record::MarkKind::Chip, record::MarkKind::Crack, record::MarkKind::Loss,
                            record::MarkKind::OldMend, record::MarkKind::Stain};
 

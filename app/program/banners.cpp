@@ -8,7 +8,10 @@
 namespace mend::app {
 
 namespace {
-QString sayBanner(const char* words) { return QCoreApplication::translate("Banners", words); }
+// What a translator finds these words under.
+class BannerWords {
+    Q_DECLARE_TR_FUNCTIONS(BannerWords)
+};
 } // namespace
 
 void Banners::set(const QString& key, const QString& words, const QString& act)
@@ -30,18 +33,21 @@ QString troubleWords(const Fault& fault)
 {
     switch (fault.kind) {
     case FaultKind::DiskFull:
-        return sayBanner("The disk is full: what you tell is kept here and not yet stored. Make room; alerts go on.");
+        return BannerWords::tr(
+            "The disk is full: what you tell is kept here and not yet stored. Make room; alerts go on.");
     case FaultKind::Busy:
     case FaultKind::Locked:
-        return sayBanner(
+        return BannerWords::tr(
             "Another program holds the bench file: what you tell is kept here and stored once it lets go.");
     case FaultKind::ReadOnly:
-        return sayBanner("The bench file cannot be written: nothing new is stored. Alerts go on.");
+        return BannerWords::tr("The bench file cannot be written: nothing new is stored. Alerts go on.");
     case FaultKind::NotFound:
-        return sayBanner("The bench file was moved or removed: what you tell is kept here. Put it back, or save it "
-                         "elsewhere. Alerts go on.");
+        return BannerWords::tr(
+            "The bench file was moved or removed: what you tell is kept here. Put it back, or save it "
+            "elsewhere. Alerts go on.");
     default:
-        return sayBanner("Storing does not work at present: what you tell is kept here and tried again. Alerts go on.");
+        return BannerWords::tr(
+            "Storing does not work at present: what you tell is kept here and tried again. Alerts go on.");
     }
 }
 
@@ -50,10 +56,10 @@ QString standingWords(store::Standing standing)
     switch (standing) {
     case store::Standing::ReadOnlyFile:
     case store::Standing::ReadOnlyAsAsked:
-        return sayBanner("This bench can only be read: its file or folder takes no writing. Make it writable and "
-                         "start again. Alerts go on.");
+        return BannerWords::tr("This bench can only be read: its file or folder takes no writing. Make it writable and "
+                               "start again. Alerts go on.");
     case store::Standing::OnNetwork:
-        return sayBanner(
+        return BannerWords::tr(
             "This bench lies on another machine and is only read: two could write at once. Save it here to "
             "work on it. Alerts go on.");
     default:
@@ -61,23 +67,24 @@ QString standingWords(store::Standing standing)
     }
 }
 
-QString noWritingWords() { return sayBanner("not now: the bench file can only be read"); }
+QString noWritingWords() { return BannerWords::tr("not now: the bench file can only be read"); }
 
 QString refusedWords()
 {
-    return sayBanner("Something you told could not be stored as it was told. Look it up in the log and tell it again.");
+    return BannerWords::tr(
+        "Something you told could not be stored as it was told. Look it up in the log and tell it again.");
 }
 
 QString backupFailedWords(const Fault& fault)
 {
     switch (fault.kind) {
     case FaultKind::DiskFull:
-        return sayBanner("No backup could be made: the disk is full. Make room; it is tried again after the next "
-                         "change.");
+        return BannerWords::tr("No backup could be made: the disk is full. Make room; it is tried again after the next "
+                               "change.");
     case FaultKind::Damaged:
-        return sayBanner("No backup was made: the bench file is not as it was written.");
+        return BannerWords::tr("No backup was made: the bench file is not as it was written.");
     default:
-        return sayBanner(
+        return BannerWords::tr(
             "No backup could be made. See that the folder “backups” beside the bench file can be written.");
     }
 }
@@ -86,29 +93,33 @@ QString moveFailedWords(const Fault& fault)
 {
     switch (fault.kind) {
     case FaultKind::DiskFull:
-        return sayBanner("The disk there is full. Choose another place.");
+        return BannerWords::tr("The disk there is full. Choose another place.");
     case FaultKind::Conflict:
-        return sayBanner("Something stands there already. Choose another name.");
+        return BannerWords::tr("Something stands there already. Choose another name.");
     case FaultKind::Unwritable:
     case FaultKind::ReadOnly:
     case FaultKind::NotFound:
-        return sayBanner("That folder is not there or cannot be written. Choose another place.");
+        return BannerWords::tr("That folder is not there or cannot be written. Choose another place.");
     case FaultKind::Damaged:
-        return sayBanner("The bench could not be read to its end. Go back to a backup, in Settings.");
+        return BannerWords::tr("The bench could not be read to its end. Go back to a backup, in Settings.");
     default:
-        return sayBanner("It could not be saved there. Choose another place, or try again.");
+        return BannerWords::tr("It could not be saved there. Choose another place, or try again.");
     }
 }
 
 QString restoredWords(const store::Restored& restored)
 {
     const QString kept = QString::fromStdString(restored.keptAside.filename().native());
-    QString words = kept.isEmpty() ? sayBanner("The bench goes on from the backup.")
-                                   : sayBanner("The bench goes on from the backup. The file that stood here is kept "
-                                               "as %1.")
-                                         .arg(kept);
+    QString words = kept.isEmpty()
+                        ? BannerWords::tr("The bench goes on from the backup.")
+                        : BannerWords::tr("The bench goes on from the backup. The file that stood here is kept "
+                                          "as %1.")
+                              .arg(kept);
     if (!restored.missingPictures.empty()) {
-        words += QLatin1Char(' ') + sayBanner("%1 pictures are gone.").arg(restored.missingPictures.size());
+        words += QLatin1Char(' ') + (restored.missingPictures.size() == 1
+                                         ? BannerWords::tr("1 picture is gone.")
+                                         : BannerWords::tr("%n pictures are gone.", nullptr,
+                                                           static_cast<int>(restored.missingPictures.size())));
     }
     return words;
 }
@@ -117,26 +128,29 @@ QString notRestoredWords(const Fault& fault)
 {
     switch (fault.kind) {
     case FaultKind::DiskFull:
-        return sayBanner("The backup was not put back: the disk is full. Everything is as it was.");
+        return BannerWords::tr("The backup was not put back: the disk is full. Everything is as it was.");
     case FaultKind::Damaged:
-        return sayBanner("The backup was not put back: it is not as it was made. Everything is as it was; choose "
-                         "another.");
+        return BannerWords::tr("The backup was not put back: it is not as it was made. Everything is as it was; choose "
+                               "another.");
     default:
-        return sayBanner("The backup was not put back. Everything is as it was.");
+        return BannerWords::tr("The backup was not put back. Everything is as it was.");
     }
 }
 
 QString damageWords(int findings)
 {
-    return sayBanner(
-               "%n place(s) in the bench file are not as they were written. Nothing was changed: go back to a good "
-               "backup; this file is then kept aside.")
-        .replace(QLatin1String("%n"), QString::number(findings));
+    return findings == 1 ? BannerWords::tr(
+                               "1 place in the bench file is not as it was written. Nothing was changed: go back to a "
+                               "good backup; this file is then kept aside.")
+                         : BannerWords::tr(
+                               "%n places in the bench file are not as they were written. Nothing was changed: go back "
+                               "to a good backup; this file is then kept aside.",
+                               nullptr, findings);
 }
 
 QString clockBehindWords(Instant lastSeen, Instant now, const service::Manner& manner)
 {
-    return sayBanner(
+    return BannerWords::tr(
                "The clock says %1, but the program last ran at %2. Set the clock right; no countdown was changed.")
         .arg(service::clockTime(now, now, manner), service::clockTime(lastSeen, now, manner));
 }
@@ -144,8 +158,8 @@ QString clockBehindWords(Instant lastSeen, Instant now, const service::Manner& m
 QString clockStepWords(Span amount)
 {
     const QString by = service::spanWords(std::chrono::abs(amount));
-    return (amount > Span{0} ? sayBanner("The clock was put forward by %1; windows keep real elapsed time.")
-                             : sayBanner("The clock was put back by %1; windows keep real elapsed time."))
+    return (amount > Span{0} ? BannerWords::tr("The clock was put forward by %1; windows keep real elapsed time.")
+                             : BannerWords::tr("The clock was put back by %1; windows keep real elapsed time."))
         .arg(by);
 }
 

@@ -2,6 +2,7 @@
 
 #include "app/program/banners.h"
 #include "app/program/refusedwindow.h"
+#include "app/program/tongue.h"
 #include "core/service/openhours.h"
 #include "core/service/revising.h"
 
@@ -73,6 +74,10 @@ void Filed::showSettings()
     if (const int key = m_settings.value(QStringLiteral("pedal/key")).toInt()) {
         shown.pedalKey = QKeySequence(key).toString(QKeySequence::NativeText);
     }
+    for (const Language& each : languages()) {
+        shown.languages.push_back({each.code, each.name});
+    }
+    shown.spoken = spokenLanguage();
     shown.backups = backupLines(m_parts.upkeep.backups());
     shown.seen = m_seen;
     shown.backupFolder = QString::fromStdString(m_parts.upkeep.folder().native());
@@ -124,6 +129,17 @@ void Filed::keepStudio(const service::Studio& studio)
     m_parts.spaces.setManner(m_manner);
     m_parts.door.setManner(m_manner);
     reloadRoster();
+}
+
+void Filed::chooseLanguage(const QString& code)
+{
+    if (code == text(m_studio.language)) {
+        return;
+    }
+    service::Studio studio = m_studio;
+    studio.language = code.toStdString();
+    keepStudio(studio);
+    Q_EMIT languageChosen();
 }
 
 void Filed::wishLook(const LookWishes& wishes)
@@ -220,6 +236,7 @@ void Filed::connectStudio()
     SettingsSpace& space = m_parts.spaces.settings();
     connect(&m_parts.spaces, &SpacesLink::settingsShown, this, &Filed::showSettings);
     connect(&space, &SettingsSpace::studioTold, this, &Filed::keepStudio);
+    connect(&space, &SettingsSpace::languageChosen, this, &Filed::chooseLanguage);
     connect(&space, &SettingsSpace::personTold, this, &Filed::keepPerson);
     connect(&space, &SettingsSpace::placeTold, this, &Filed::keepPlace);
     connect(&space, &SettingsSpace::lookWished, this, &Filed::wishLook);

@@ -35,6 +35,8 @@ public:
 Q_SIGNALS:
     void levelChosen(int percent);
     void soundOffChosen(bool off);
+    /// Another language is kept: the window has to be made anew to speak it.
+    void languageChosen();
     /// The bench is to go on from that backup.
     void goingBackWanted(const std::filesystem::path& backup);
 
@@ -48,6 +50,7 @@ private:
     void keepPerson(record::Person person);
     void keepPlace(record::Place place);
     void keepStudio(const service::Studio& studio);
+    void chooseLanguage(const QString& code);
     void wishLook(const LookWishes& wishes);
     void showSettings();
     void reloadRoster();

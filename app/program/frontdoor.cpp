@@ -14,7 +14,10 @@ using desktop::Knock;
 using desktop::KnockAnswer;
 
 namespace {
-QString sayAtDoor(const char* words) { return QCoreApplication::translate("FrontDoor", words); }
+// What a translator finds these words under.
+class FrontDoorWords {
+    Q_DECLARE_TR_FUNCTIONS(FrontDoorWords)
+};
 } // namespace
 
 void bringToFront(QWidget& window, const QString& activationToken)
@@ -65,26 +68,28 @@ std::optional<SecondStart> enter(desktop::OneProgram& program, const QString& fo
         }
         switch (desktop::OneProgram::knock(folder, knock)) {
         case KnockAnswer::Raised:
-            return SecondStart{sayAtDoor("The bench is open already: its window comes to the front."), 0};
+            return SecondStart{FrontDoorWords::tr("The bench is open already: its window comes to the front."), 0};
         case KnockAnswer::Changed:
-            return SecondStart{sayAtDoor("The window that is open goes over to this bench."), 0};
+            return SecondStart{FrontDoorWords::tr("The window that is open goes over to this bench."), 0};
         case KnockAnswer::Refused:
-            return SecondStart{sayAtDoor("The window that is open keeps its bench: something on it is running out. "
-                                         "Finish that, or say why with --because WORDS."),
-                               1};
+            return SecondStart{
+                FrontDoorWords::tr("The window that is open keeps its bench: something on it is running out. "
+                                   "Finish that, or say why with --because WORDS."),
+                1};
         case KnockAnswer::NoAnswer:
             if (program.claim()) { // it ended while it was asked
                 return std::nullopt;
             }
-            return SecondStart{sayAtDoor("The program runs already but does not answer. Wait a moment and start it "
-                                         "again."),
-                               1};
+            return SecondStart{
+                FrontDoorWords::tr("The program runs already but does not answer. Wait a moment and start it "
+                                   "again."),
+                1};
         case KnockAnswer::Leaving: // it is putting its bench away: its place is free in a moment
             break;
         }
         if (deadline.hasExpired()) {
-            return SecondStart{sayAtDoor("The program is still putting its bench away. Start it again in a moment."),
-                               1};
+            return SecondStart{
+                FrontDoorWords::tr("The program is still putting its bench away. Start it again in a moment."), 1};
         }
         std::this_thread::sleep_for(std::chrono::milliseconds(50));
     }

@@ -22,7 +22,10 @@ QString ownFileKey() { return QStringLiteral("file/own"); }
 
 bool isRemembered() { return ownSettings().contains(ownFileKey()); }
 
-QString sayOpening(const char* words) { return QCoreApplication::translate("Opening", words); }
+// What a translator finds these words under.
+class OpeningWords {
+    Q_DECLARE_TR_FUNCTIONS(OpeningWords)
+};
 
 Result<std::filesystem::path> fileFor(const ProgramOptions& options, const service::RuleShelf& shelf, const Moment& now)
 {
@@ -107,34 +110,38 @@ QString openingWords(const Fault& fault)
     switch (fault.kind) {
     case FaultKind::NotFound:
         return fault.detail == "rules"
-                   ? sayOpening("The rule files that come with the program are missing. Install it again, or start it "
-                                "from its source tree.")
-                   : sayOpening("There is no such file (%1). Check the path.").arg(detail);
+                   ? OpeningWords::tr(
+                         "The rule files that come with the program are missing. Install it again, or start it "
+                         "from its source tree.")
+                   : OpeningWords::tr("There is no such file (%1). Check the path.").arg(detail);
     case FaultKind::Foreign:
-        return sayOpening("This is not a bench file (%1). It was left as it is. Choose another file.").arg(detail);
+        return OpeningWords::tr("This is not a bench file (%1). It was left as it is. Choose another file.")
+            .arg(detail);
     case FaultKind::Newer:
-        return sayOpening("This bench file was written by a newer version of the program (%1). It was left as it is. "
-                          "Install the newer version to open it.")
+        return OpeningWords::tr(
+                   "This bench file was written by a newer version of the program (%1). It was left as it is. "
+                   "Install the newer version to open it.")
             .arg(detail);
     case FaultKind::Damaged:
-        return sayOpening(
+        return OpeningWords::tr(
                    "This bench file is damaged (%1). It was left as it is. Go back to the newest good backup, here "
                    "or with “mendbench-desk restore BACKUP TO”; nothing is overwritten.")
             .arg(detail);
     case FaultKind::Locked:
-        return sayOpening("This bench is open already (%1). Close it there first.").arg(detail);
+        return OpeningWords::tr("This bench is open already (%1). Close it there first.").arg(detail);
     case FaultKind::Busy:
-        return sayOpening("Another program is using the bench file. Close it and try again.");
+        return OpeningWords::tr("Another program is using the bench file. Close it and try again.");
     case FaultKind::Unwritable:
     case FaultKind::ReadOnly:
-        return sayOpening("The bench file or its folder cannot be written (%1). Check whose it is, and that the disk "
-                          "is not full.")
+        return OpeningWords::tr(
+                   "The bench file or its folder cannot be written (%1). Check whose it is, and that the disk "
+                   "is not full.")
             .arg(detail);
     case FaultKind::Conflict:
-        return sayOpening("The file has two names or is something else than the demo (%1). It was left as it is.")
+        return OpeningWords::tr("The file has two names or is something else than the demo (%1). It was left as it is.")
             .arg(detail);
     default:
-        return sayOpening("The bench could not be opened (%1).").arg(detail);
+        return OpeningWords::tr("The bench could not be opened (%1).").arg(detail);
     }
 }
 

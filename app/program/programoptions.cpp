@@ -1,12 +1,12 @@
 #include "app/program/programoptions.h"
 
 #include <QCommandLineParser>
-#include <QCoreApplication>
 
 namespace mend::app {
 
 namespace {
-QString sayOption(const char* words) { return QCoreApplication::translate("Options", words); }
+/// In English: a command line is read by scripts too, and before any language is chosen.
+QString sayOption(const char* words) { return QString::fromUtf8(words); }
 } // namespace
 
 ReadOptions readOptions(const QStringList& arguments)
@@ -24,6 +24,9 @@ ReadOptions readOptions(const QStringList& arguments)
                                    sayOption("FACTOR"));
     const QCommandLineOption size(QStringLiteral("size"), sayOption("Size of the window, such as 1280x800."),
                                   sayOption("SIZE"));
+    const QCommandLineOption language(QStringLiteral("language"),
+                                      sayOption("The language for this once, such as de, or a .qm file to try."),
+                                      sayOption("LANGUAGE"));
     const QCommandLineOption because(
         QStringLiteral("because"),
         sayOption("Why a bench that is open with something running out may be left for this file."),
@@ -32,7 +35,7 @@ ReadOptions readOptions(const QStringList& arguments)
                                      sayOption("End once the Bench is painted and say how long that took."));
     QCommandLineOption sayActs(QStringLiteral("say-acts"), sayOption("Tell what can be tapped where, for trials."));
     sayActs.setFlags(QCommandLineOption::HiddenFromHelp); // of no use at a bench
-    parser.addOptions({help, demo, fresh, picture, print, theme, scale, size, because, measure, sayActs});
+    parser.addOptions({help, demo, fresh, picture, print, theme, scale, size, language, because, measure, sayActs});
     parser.addPositionalArgument(QStringLiteral("file"), sayOption("The bench file to open."), sayOption("[FILE]"));
 
     ReadOptions read;
@@ -52,6 +55,7 @@ ReadOptions readOptions(const QStringList& arguments)
     options.print = parser.isSet(print);
     options.theme = parser.value(theme);
     options.size = parser.value(size);
+    options.language = parser.value(language);
     options.because = parser.value(because);
     options.measureStart = parser.isSet(measure);
     options.sayActs = parser.isSet(sayActs);

@@ -16,9 +16,11 @@ struct ProgramOptions {
     QString theme;             ///< "light", "dark", "contrast"; empty: as set
     double scale = 0;          ///< 0: as set
     QString size;              ///< "1280x800"; empty: as the screen allows
+    QString language;          ///< a code, or a .qm file that is tried out; empty: as set
     bool sayActs = false;      ///< tell on standard output what can be tapped where (see SayActs)
     QString because;           ///< why an open window may be left for another file
     QString said;              ///< stands as a notice once the bench is open
+    bool atLanguage = false;   ///< Settings stand open at the language, which was just chosen there
     bool takeOver = false;     ///< a person said that the machine which held the file is gone
     bool measureStart = false; ///< end once the Bench is painted and say how long it took
 

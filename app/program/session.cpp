@@ -15,6 +15,7 @@
 #include "app/program/saveelsewhere.h"
 #include "app/program/sayacts.h"
 #include "app/program/textboard.h"
+#include "app/program/tongue.h"
 #include "app/program/windowwishes.h"
 #include "app/shell/ownerslink.h"
 #include "core/service/clockwatch.h"
@@ -41,7 +42,8 @@ std::optional<Instant> lastTold(const std::vector<bench::Event>& events)
 /// Everything that lives as long as one bench is open, in the order in which it is built.
 class Session {
 public:
-    Session(Opened opened, const ProgramOptions& options, bool isOwn, const Surroundings& surroundings)
+    Session(Opened opened, const ProgramOptions& options, bool isOwn, const Surroundings& surroundings,
+            const QLocale& locale)
         : m_options(options), m_isOwn(isOwn), m_file(opened.file), m_clock(surroundings.clock),
           m_clockWatch(surroundings.watch), m_shelf(std::move(opened.shelf)),
           m_storedRules(opened.bench.storedRevisions),
@@ -52,7 +54,7 @@ public:
           m_window(m_gate), m_player(sound::Player::Setup{}), m_notifier(desktop::sessionBus()),
           m_awake(desktop::sessionBus(), desktop::systemBus()),
           m_alarm({m_alerts, m_bench, m_player, m_notifier, m_awake}),
-          m_link({m_bench, m_alerts, m_heart, m_clock}, m_window, mannerOf(opened.bench.studio)),
+          m_link({m_bench, m_alerts, m_heart, m_clock}, m_window, mannerOf(opened.bench.studio, locale)),
           m_settings(QString::fromStdString((service::configFolder() / "window.ini").native()), QSettings::IniFormat),
           m_upkeep(m_keeping, m_clock, {opened.file, m_keeping.isWritable(), lastTold(m_bench.events())}),
           m_frontDoor(opened.file), m_doorLink({makeDoor(), m_bench, m_clock}, m_window, m_gate, m_manner),
@@ -89,6 +91,10 @@ public:
         if (!m_options.said.isEmpty()) {
             m_notices.set(QStringLiteral("said"), m_options.said, QObject::tr("Understood"));
         }
+        if (m_options.atLanguage) {
+            m_window.showSpace(QStringLiteral("settings"));
+            m_spaces.settings().openSettings(SettingsPage::Language);
+        }
         if (m_options.print) {
             std::fputs(boardText(m_bench, m_alerts, m_manner).toUtf8().constData(), stdout);
         }
@@ -113,10 +119,10 @@ private:
         return service::stateFolder() / ("last-seen-" + file.filename().native());
     }
 
-    service::Manner mannerOf(const service::Studio& studio)
+    service::Manner mannerOf(const service::Studio& studio, const QLocale& locale)
     {
         m_manner.zone = studio.timeZone();
-        m_manner.locale = studio.language.empty() ? QLocale() : QLocale(service::text(studio.language));
+        m_manner.locale = locale;
         m_manner.fahrenheit = studio.fahrenheit;
         m_manner.inches = studio.inches;
         return m_manner;
@@ -174,6 +180,9 @@ private:
         QObject::connect(&m_heart, &service::Heartbeat::ticked, &m_upkeep, &Upkeep::look);
         QObject::connect(&m_filed, &Filed::goingBackWanted, &m_window, [this](const std::filesystem::path& backup) {
             goOver({m_file, backup, false, {}});
+        });
+        QObject::connect(&m_filed, &Filed::languageChosen, &m_window, [this] {
+            goOver({m_file, {}, false, {}, true}); // every word is written anew
         });
         QObject::connect(&m_notices, &Notices::backupsWanted, &m_window, [this] {
             m_window.showSpace(QStringLiteral("settings"));
@@ -327,14 +336,14 @@ namespace {
 
 /// The bench was not opened: a window says so and may have a way on.
 SessionEnd refuse(const Fault& fault, const std::filesystem::path& file, const ProgramOptions& options,
-                  desktop::OneProgram& one, Instant now)
+                  desktop::OneProgram& one, Instant now, const QLocale& locale)
 {
     std::fprintf(stderr, "%s\n", qPrintable(openingWords(fault)));
     if (!options.hasWindow()) {
         return {fault.kind == FaultKind::Locked ? 0 : 2, {}};
     }
     parts::TapGate gate;
-    const service::Manner manner{QTimeZone::systemTimeZone(), QLocale(), false};
+    const service::Manner manner{QTimeZone::systemTimeZone(), locale, false};
     RefusedWindow window(gate, file, fault, now, manner);
     const QSettings settings(QString::fromStdString((service::configFolder() / "window.ini").native()),
                              QSettings::IniFormat);
@@ -357,6 +366,10 @@ ProgramOptions optionsFor(const Next& next, ProgramOptions options, Instant now)
     options.file = QString::fromStdString(next.file.native());
     options.demo = options.fresh = false;
     options.takeOver = next.takeOver;
+    options.atLanguage = next.atLanguage;
+    if (next.atLanguage) {
+        options.language.clear(); // what is chosen in Settings counts from then on
+    }
     options.said = next.said;
     if (next.backup) {
         const auto restored = store::Backups(Upkeep::folderFor(next.file)).restore(*next.backup, next.file, now);
@@ -391,16 +404,22 @@ int runSession(QApplication& program, ProgramOptions options, const Surroundings
         }
     }
     const bool isOwn = options.file.isEmpty() && !options.demo;
+    Tongue tongue;
     for (;;) {
         std::filesystem::path file;
         Result<Opened> opened = openFor(options, surroundings.clock.now(), &file);
         SessionEnd end;
+        const std::string told = opened ? opened.value().bench.studio.language : std::string();
+        if (!tongue.speak(options.language.isEmpty() ? service::text(told) : options.language)) {
+            std::fprintf(stderr, "There are no words in %s: the program speaks English.\n",
+                         qPrintable(options.language));
+        }
         if (opened) {
-            Session session(opened.takeValue(), options, isOwn, surroundings);
+            Session session(opened.takeValue(), options, isOwn, surroundings, tongue.locale());
             one.setDoor([&session](const desktop::Knock& knock) { return session.answer(knock); });
             end = session.run(program);
         } else {
-            end = refuse(opened.fault(), file, options, one, surroundings.clock.now().utc);
+            end = refuse(opened.fault(), file, options, one, surroundings.clock.now().utc, tongue.locale());
         }
         one.setDoor([](const desktop::Knock&) { return desktop::KnockAnswer::Leaving; });
         if (!end.next) {

@@ -12,6 +12,7 @@ struct Next {
     std::optional<std::filesystem::path> backup; ///< put in the place of `file` first
     bool takeOver = false;                       ///< a person said that the machine which held it is gone
     QString said;                                ///< stands as a notice once it is open
+    bool atLanguage = false;                     ///< the language was chosen: Settings stand open there again
 };
 
 struct SessionEnd {

@@ -9,7 +9,10 @@ using service::text;
 
 namespace {
 
-QString sayRule(const char* words) { return QCoreApplication::translate("RulePages", words); }
+// What a translator finds these words under.
+class StagePageWords {
+    Q_DECLARE_TR_FUNCTIONS(StagePageWords)
+};
 
 QString stretch(const QString& what, const rules::Condition& when)
 {
@@ -28,9 +31,9 @@ public:
     {
         m_sheet.title = text(m_stage.act);
         m_sheet.beside =
-            service::joined({sayRule("row %1").arg(text(m_stage.row)), service::repeatWords(m_stage.repeat),
-                             m_stage.optional ? sayRule("only where agreed") : QString(),
-                             m_stage.byItself ? sayRule("by itself, no hands") : QString()});
+            service::joined({StagePageWords::tr("row %1").arg(text(m_stage.row)), service::repeatWords(m_stage.repeat),
+                             m_stage.optional ? StagePageWords::tr("only where agreed") : QString(),
+                             m_stage.byItself ? StagePageWords::tr("by itself, no hands") : QString()});
         hands();
         waits();
         opens();
@@ -50,8 +53,8 @@ private:
         row.key = figureKey(at.path);
         row.label = label;
         row.value = service::figureValue(at, m_page.manner);
-        row.below = service::joined(
-            {sayRule("may be %1").arg(service::figureRange(at, m_page.manner)), service::sourceWords(held.source)});
+        row.below = service::joined({StagePageWords::tr("may be %1").arg(service::figureRange(at, m_page.manner)),
+                                     service::sourceWords(held.source)});
         if (m_page.open) {
             row.act = [open = m_page.open, whole = at.path] { open(whole); };
         }
@@ -76,12 +79,12 @@ private:
 
     void hands()
     {
-        m_sheet.head(sayRule("Hands"));
-        figure(sayRule("Each time"), "/handsOn/fixed", m_stage.handsOn.fixed);
-        figure(sayRule("And for each fragment"), "/handsOn/perFragment", m_stage.handsOn.perFragment);
-        figure(sayRule("And for each join"), "/handsOn/perJoin", m_stage.handsOn.perJoin);
-        figure(sayRule("And for each cm of seam"), "/handsOn/perCmSeam", m_stage.handsOn.perCmSeam);
-        figure(sayRule("And for each cm of chip"), "/handsOn/perCmChip", m_stage.handsOn.perCmChip);
+        m_sheet.head(StagePageWords::tr("Hands"));
+        figure(StagePageWords::tr("Each time"), "/handsOn/fixed", m_stage.handsOn.fixed);
+        figure(StagePageWords::tr("And for each fragment"), "/handsOn/perFragment", m_stage.handsOn.perFragment);
+        figure(StagePageWords::tr("And for each join"), "/handsOn/perJoin", m_stage.handsOn.perJoin);
+        figure(StagePageWords::tr("And for each cm of seam"), "/handsOn/perCmSeam", m_stage.handsOn.perCmSeam);
+        figure(StagePageWords::tr("And for each cm of chip"), "/handsOn/perCmChip", m_stage.handsOn.perCmChip);
     }
 
     void waits()
@@ -89,13 +92,14 @@ private:
         if (m_stage.waits.empty()) {
             return;
         }
-        m_sheet.head(sayRule("Then it waits"));
-        const QString what = m_stage.waiting.empty() ? sayRule("After it") : text(m_stage.waiting);
+        m_sheet.head(StagePageWords::tr("Then it waits"));
+        const QString what = m_stage.waiting.empty() ? StagePageWords::tr("After it") : text(m_stage.waiting);
         for (std::size_t i = 0; i < m_stage.waits.size(); ++i) {
             const rules::Wait& wait = m_stage.waits[i];
             const std::string path = "/waits/" + std::to_string(i);
             figure(stretch(what, wait.when), path + "/span", wait.span);
-            figure(stretch(sayRule("%1, at the longest").arg(what), wait.when), path + "/longest", wait.longest);
+            figure(stretch(StagePageWords::tr("%1, at the longest").arg(what), wait.when), path + "/longest",
+                   wait.longest);
         }
     }
 
@@ -106,12 +110,12 @@ private:
             const std::string path = "/" + name + "/" + std::to_string(i);
             const QString from = stretch(service::originWords(lag.from, m_procedure), lag.when);
             if (lag.waitOfStage) {
-                fact(from, sayRule("its own wait"));
+                fact(from, StagePageWords::tr("its own wait"));
             } else {
-                figure(lag.soft ? sayRule("%1 (past it the work is harder, not lost)").arg(from) : from, path + "/span",
-                       lag.span);
+                figure(lag.soft ? StagePageWords::tr("%1 (past it the work is harder, not lost)").arg(from) : from,
+                       path + "/span", lag.span);
             }
-            figure(sayRule("%1, lost at the latest").arg(from), path + "/lost", lag.lost);
+            figure(StagePageWords::tr("%1, lost at the latest").arg(from), path + "/lost", lag.lost);
         }
     }
 
@@ -120,13 +124,13 @@ private:
         if (m_stage.opens.empty() && !m_stage.test && !m_stage.recommended) {
             return;
         }
-        m_sheet.head(sayRule("It opens"));
+        m_sheet.head(StagePageWords::tr("It opens"));
         lags(m_stage.opens, "opens");
-        figure(sayRule("Best done after"), "/recommended", m_stage.recommended);
+        figure(StagePageWords::tr("Best done after"), "/recommended", m_stage.recommended);
         if (m_stage.test) {
-            fact(sayRule("When the fingers say"), text(m_stage.test->passed));
+            fact(StagePageWords::tr("When the fingers say"), text(m_stage.test->passed));
             m_sheet.say(text(m_stage.test->how));
-            figure(sayRule("After “Not yet” it is asked again"), "/test/askAgain", m_stage.test->askAgain);
+            figure(StagePageWords::tr("After “Not yet” it is asked again"), "/test/askAgain", m_stage.test->askAgain);
         }
     }
 
@@ -135,10 +139,10 @@ private:
         if (m_stage.closes.empty() && !m_stage.closesAtEndOfDay) {
             return;
         }
-        m_sheet.head(sayRule("It closes: hands are off by then"));
+        m_sheet.head(StagePageWords::tr("It closes: hands are off by then"));
         lags(m_stage.closes, "closes");
         if (m_stage.closesAtEndOfDay) {
-            m_sheet.say(sayRule("Not to be left open at the end of the day."));
+            m_sheet.say(StagePageWords::tr("Not to be left open at the end of the day."));
         }
         m_sheet.say(service::joined({service::missWords(m_stage.miss), text(m_stage.missText)}));
     }
@@ -148,26 +152,28 @@ private:
         if (!m_stage.counted) {
             return;
         }
-        m_sheet.head(sayRule("Counted in seconds, not alarmed"));
-        figure(sayRule("Done by"), "/counted/goal", m_stage.counted->goal);
-        figure(sayRule("At the end"), "/counted/red", m_stage.counted->red);
-        figure(sayRule("Said before mixing where heat leaves less than"), "/counted/hotBelow",
+        m_sheet.head(StagePageWords::tr("Counted in seconds, not alarmed"));
+        figure(StagePageWords::tr("Done by"), "/counted/goal", m_stage.counted->goal);
+        figure(StagePageWords::tr("At the end"), "/counted/red", m_stage.counted->red);
+        figure(StagePageWords::tr("Said before mixing where heat leaves less than"), "/counted/hotBelow",
                m_stage.counted->hotBelow);
         m_sheet.say(text(m_stage.counted->hotAdvice), Sheet::Tone::Quiet);
     }
 
     void warmth()
     {
-        m_sheet.head(sayRule("Warmth"));
-        fact(sayRule("Every time here is true at"), service::temperatureWords(m_stage.reference, m_page.manner));
-        figure(sayRule("Warned below"), "/warnBelow", m_stage.warnBelow);
-        figure(sayRule("No forecast below"), "/noForecastBelow", m_stage.noForecastBelow);
+        m_sheet.head(StagePageWords::tr("Warmth"));
+        fact(StagePageWords::tr("Every time here is true at"),
+             service::temperatureWords(m_stage.reference, m_page.manner));
+        figure(StagePageWords::tr("Warned below"), "/warnBelow", m_stage.warnBelow);
+        figure(StagePageWords::tr("No forecast below"), "/noForecastBelow", m_stage.noForecastBelow);
         for (std::size_t i = 0; i < m_stage.warmCures.size(); ++i) {
             const std::string path = "/warmCures/" + std::to_string(i);
-            figure(sayRule("In the warm cabinet at"), path + "/temperature", m_stage.warmCures[i].temperature);
-            figure(sayRule("For so long instead"), path + "/span", m_stage.warmCures[i].span);
+            figure(StagePageWords::tr("In the warm cabinet at"), path + "/temperature",
+                   m_stage.warmCures[i].temperature);
+            figure(StagePageWords::tr("For so long instead"), path + "/span", m_stage.warmCures[i].span);
         }
-        figure(sayRule("The pot lags the cabinet's air by"), "/warmThrough", m_stage.warmThrough);
+        figure(StagePageWords::tr("The pot lags the cabinet's air by"), "/warmThrough", m_stage.warmThrough);
     }
 
     void leavesBehind()
@@ -175,7 +181,7 @@ private:
         if (m_stage.leaves.empty()) {
             return;
         }
-        m_sheet.head(sayRule("It leaves behind"));
+        m_sheet.head(StagePageWords::tr("It leaves behind"));
         for (std::size_t i = 0; i < m_stage.leaves.size(); ++i) {
             const rules::BenchState* state = m_page.book.state(m_stage.leaves[i].state);
             const QString name = text(state ? state->text : m_stage.leaves[i].state);
@@ -192,14 +198,15 @@ private:
         if (m_stage.cautions.empty()) {
             return;
         }
-        m_sheet.head(sayRule("Cautions"));
+        m_sheet.head(StagePageWords::tr("Cautions"));
         for (const std::string& key : m_stage.cautions) {
             if (const rules::Caution* caution = m_page.book.caution(key)) {
                 m_sheet.say(text(caution->text));
             }
         }
-        m_sheet.say(sayRule("The product's safety data sheet and local rules come before any line on this screen."),
-                    Sheet::Tone::Quiet);
+        m_sheet.say(
+            StagePageWords::tr("The product's safety data sheet and local rules come before any line on this screen."),
+            Sheet::Tone::Quiet);
     }
 
     const rules::Procedure& m_procedure;
@@ -231,7 +238,7 @@ QString figureTitle(const rules::Procedure& procedure, const std::string& path)
         for (const auto& block : stagePage(procedure, i, {empty, manner, none, {}}).blocks) {
             const auto* row = std::get_if<Sheet::Row>(&block);
             if (row && row->key == figureKey(path)) {
-                return sayRule("%1: %2").arg(text(procedure.stages[i].act), row->label);
+                return StagePageWords::tr("%1: %2").arg(text(procedure.stages[i].act), row->label);
             }
         }
     }

@@ -8,13 +8,16 @@ using parts::Sheet;
 
 namespace {
 
-QString sayBackup(const char* words) { return QCoreApplication::translate("Backups", words); }
+// What a translator finds these words under.
+class BackupWords {
+    Q_DECLARE_TR_FUNCTIONS(BackupWords)
+};
 
 QString dateWords(Instant at, const service::Manner& manner)
 {
     const QDateTime local = QDateTime::fromMSecsSinceEpoch(at.time_since_epoch().count(), manner.zone);
-    return sayBackup("%1, %2").arg(manner.locale.toString(local.date(), QLocale::ShortFormat),
-                                   manner.locale.toString(local.time(), QLocale::ShortFormat));
+    return BackupWords::tr("%1, %2").arg(manner.locale.toString(local.date(), QLocale::ShortFormat),
+                                         manner.locale.toString(local.time(), QLocale::ShortFormat));
 }
 
 QString sizeWords(qint64 bytes, const service::Manner& manner)
@@ -29,7 +32,7 @@ void addBackups(Sheet& sheet, const std::vector<BackupLine>& backups, Instant no
 {
     for (const BackupLine& backup : backups) {
         sheet.add(Sheet::Row{QStringLiteral("backup/") + backup.file, dateWords(backup.made, manner),
-                             sayBackup("%1; checked when it was made").arg(sizeWords(backup.bytes, manner)),
+                             BackupWords::tr("%1; checked when it was made").arg(sizeWords(backup.bytes, manner)),
                              service::agoWords(now - backup.made),
                              [pick = acts.pick, file = backup.file] { pick(file); }});
     }
@@ -39,35 +42,39 @@ Sheet backupSheetOf(const BackupLine& backup, const std::optional<BackupSeen>& s
                     const service::Manner& manner, const BackupActs& acts)
 {
     Sheet sheet;
-    sheet.title = sayBackup("Backup of %1").arg(dateWords(backup.made, manner));
+    sheet.title = BackupWords::tr("Backup of %1").arg(dateWords(backup.made, manner));
     sheet.beside = service::agoWords(now - backup.made);
-    sheet.back = {QStringLiteral("backup/leave"), sayBackup("All backups"), {}, acts.leave, false, false};
+    sheet.back = {QStringLiteral("backup/leave"), BackupWords::tr("All backups"), {}, acts.leave, false, false};
     const bool isSeen = seen && seen->file == backup.file;
     const bool isGood = isSeen && seen->fault.isEmpty();
     if (!isSeen) {
-        sheet.say(sayBackup("It is being looked through."), Sheet::Tone::Quiet);
+        sheet.say(BackupWords::tr("It is being looked through."), Sheet::Tone::Quiet);
     } else if (!isGood) {
         sheet.say(seen->fault, Sheet::Tone::Grave);
     } else {
         const auto row = [&sheet](const char* key, const QString& label, const QString& value) {
             sheet.add(Sheet::Row{QStringLiteral("backup/seen/") + QLatin1String(key), label, {}, value, {}});
         };
-        row("last", sayBackup("The last thing told in it"),
-            seen->lastTold ? dateWords(*seen->lastTold, manner) : sayBackup("nothing yet"));
-        row("hand", sayBackup("Pieces in the house then"), manner.locale.toString(seen->inHand));
-        row("pieces", sayBackup("Pieces in all"), manner.locale.toString(seen->pieces));
-        row("told", sayBackup("Things told"), manner.locale.toString(seen->told));
-        row("checked", sayBackup("Checked now"), sayBackup("all as it was written"));
+        row("last", BackupWords::tr("The last thing told in it"),
+            seen->lastTold ? dateWords(*seen->lastTold, manner) : BackupWords::tr("nothing yet"));
+        row("hand", BackupWords::tr("Pieces in the house then"), manner.locale.toString(seen->inHand));
+        row("pieces", BackupWords::tr("Pieces in all"), manner.locale.toString(seen->pieces));
+        row("told", BackupWords::tr("Things told"), manner.locale.toString(seen->told));
+        row("checked", BackupWords::tr("Checked now"), BackupWords::tr("all as it was written"));
         if (seen->missingPictures > 0) {
-            sheet.say(sayBackup("%1 of its pictures are gone.").arg(seen->missingPictures), Sheet::Tone::Grave);
+            const auto gone = static_cast<int>(seen->missingPictures);
+            sheet.say(gone == 1 ? BackupWords::tr("One of its pictures is gone.")
+                                : BackupWords::tr("%n of its pictures are gone.", nullptr, gone),
+                      Sheet::Tone::Grave);
         }
     }
-    sheet.head(sayBackup("Going back to it"));
-    sheet.say(sayBackup("The bench goes on as it stood then: what was told later is not in it. The file that stands "
+    sheet.head(BackupWords::tr("Going back to it"));
+    sheet.say(
+        BackupWords::tr("The bench goes on as it stood then: what was told later is not in it. The file that stands "
                         "there now is kept aside under a name that says so, never overwritten."));
     Sheet::Choices go;
-    go.choices = {{QStringLiteral("backup/goback"), sayBackup("Go back to this one"),
-                   isGood ? QString() : sayBackup("not before it was found good"),
+    go.choices = {{QStringLiteral("backup/goback"), BackupWords::tr("Go back to this one"),
+                   isGood ? QString() : BackupWords::tr("not before it was found good"),
                    isGood ? std::function<void()>([goBack = acts.goBack, file = backup.file] { goBack(file); })
                           : std::function<void()>(),
                    true, false}};

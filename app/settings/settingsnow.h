@@ -80,6 +80,12 @@ struct OwnerListNow {
     std::optional<int> kept; ///< so many were kept
 };
 
+/// One language that the program speaks.
+struct LanguageLine {
+    QString code;
+    QString name; ///< what it calls itself
+};
+
 /// Everything that Settings shows.
 struct SettingsNow {
     service::Studio studio;
@@ -88,8 +94,10 @@ struct SettingsNow {
     LookWishes look;
     double screenDpi = 96.0; ///< what the screen says of itself
     SoundSettings sound;
-    QString pedalKey;                ///< what the key is called; empty: none is chosen
-    std::vector<BackupLine> backups; ///< newest first
+    std::vector<LanguageLine> languages; ///< English first
+    QString spoken;                      ///< what the program speaks now, by its own name
+    QString pedalKey;                    ///< what the key is called; empty: none is chosen
+    std::vector<BackupLine> backups;     ///< newest first
     QString backupFolder;
     QString backupState; ///< "being made", or why the last one failed; empty: nothing to say
     std::optional<BackupSeen> seen;

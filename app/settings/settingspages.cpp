@@ -76,12 +76,13 @@ void SettingsSpace::sayDates(Sheet& sheet)
         record::Hours one;
         one.exceptions[date] = parts;
         const QString line = text(record::hoursText(one)).simplified();
+        const QString day = line.section(QLatin1Char(' '), 0, 0);
         Sheet::Choices drop;
-        drop.label = line;
-        drop.choices = {{QStringLiteral("hours/date/%1/drop").arg(line.section(QLatin1Char(' '), 0, 0)),
-                         tr("As its weekday again"),
-                         {},
-                         [this, date = date] { dropDate(date); }}};
+        drop.label = parts.empty() ? tr("%1: closed").arg(day) : line;
+        drop.choices = {
+            {QStringLiteral("hours/date/%1/drop").arg(day), tr("As its weekday again"), {}, [this, date = date] {
+                 dropDate(date);
+             }}};
         sheet.add(drop);
     }
     sheet.add(Sheet::Field{QStringLiteral("hours/date"),
@@ -161,7 +162,9 @@ Sheet SettingsSpace::placesSheet()
     for (const record::Place& place : m_now.places) {
         const auto* kind = std::ranges::find(kinds, place.kind, &std::pair<PlaceKind, QString>::first);
         sheet.add(Sheet::Row{QStringLiteral("place/%1").arg(place.id.value()), text(place.name), kind->second,
-                             place.slots > 0 ? tr("%1 slots").arg(place.slots) : QString(),
+                             place.slots == 1  ? tr("1 slot")
+                             : place.slots > 1 ? tr("%n slots", nullptr, place.slots)
+                                               : QString(),
                              [this, place] { editPlace(place); }, place.id == m_place.id});
     }
     sheet.head(m_place.id.isSet() ? tr("Change it") : tr("A new place"));
@@ -240,6 +243,30 @@ Sheet SettingsSpace::unitsSheet()
         {QStringLiteral("units/in"), tr("in"), {}, choose(&service::Studio::inches, true), false, m_now.studio.inches}};
     sheet.add(lengths);
     sheet.say(tr("What is told is kept in °C and mm whatever is shown."), Sheet::Tone::Quiet);
+    return sheet;
+}
+
+/// Each by its own name: whoever cannot read what stands here now finds the way back.
+Sheet SettingsSpace::languageSheet()
+{
+    Sheet sheet;
+    sheet.title = tr("Language");
+    const QString told = text(m_now.studio.language);
+    const auto add = [&](const QString& code, const QString& words, const QString& below) {
+        sheet.add(Sheet::Row{QStringLiteral("language/") + code,
+                             words,
+                             below,
+                             {},
+                             [this, code] { Q_EMIT languageChosen(code); },
+                             code == told});
+    };
+    add({}, tr("As this machine"), {});
+    for (const LanguageLine& each : m_now.languages) {
+        add(each.code, each.name, {});
+    }
+    sheet.say(tr("The window is written anew at once. What you typed yourself stays as it is, and so do the words of "
+                 "procedures, cautions and papers."),
+              Sheet::Tone::Quiet);
     return sheet;
 }
 

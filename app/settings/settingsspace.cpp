@@ -13,10 +13,10 @@ using service::text;
 
 namespace {
 
-constexpr std::array<SettingsPage, 12> allPages{SettingsPage::Studio,     SettingsPage::Hours,  SettingsPage::People,
-                                                SettingsPage::Places,     SettingsPage::Sound,  SettingsPage::Look,
-                                                SettingsPage::ScreenSize, SettingsPage::Hands,  SettingsPage::Units,
-                                                SettingsPage::Papers,     SettingsPage::Owners, SettingsPage::Backup};
+constexpr std::array<SettingsPage, 13> allPages{
+    SettingsPage::Studio, SettingsPage::Hours,      SettingsPage::People, SettingsPage::Places, SettingsPage::Sound,
+    SettingsPage::Look,   SettingsPage::ScreenSize, SettingsPage::Hands,  SettingsPage::Units,  SettingsPage::Language,
+    SettingsPage::Papers, SettingsPage::Owners,     SettingsPage::Backup};
 
 bool isModifier(int key)
 {
@@ -132,6 +132,8 @@ Sheet SettingsSpace::listSheet()
             return tr("Hands and pedal");
         case SettingsPage::Units:
             return tr("Units");
+        case SettingsPage::Language:
+            return tr("Language");
         case SettingsPage::Papers:
             return tr("Words on papers");
         case SettingsPage::Owners:
@@ -162,9 +164,11 @@ QString SettingsSpace::valueOf(SettingsPage page) const
     case SettingsPage::Hours:
         return m_now.studio.hours.isTold() ? tr("told") : tr("not told: alerts sound at any hour");
     case SettingsPage::People:
-        return tr("%1 at work here").arg(m_now.people.size());
+        return m_now.people.size() == 1 ? tr("1 at work here")
+                                        : tr("%n at work here", nullptr, static_cast<int>(m_now.people.size()));
     case SettingsPage::Places:
-        return tr("%1 places").arg(m_now.places.size());
+        return m_now.places.size() == 1 ? tr("1 place")
+                                        : tr("%n places", nullptr, static_cast<int>(m_now.places.size()));
     case SettingsPage::Sound:
         return m_now.sound.off                                         ? tr("off")
                : !m_now.sound.works                                    ? tr("no device takes it")
@@ -180,6 +184,8 @@ QString SettingsSpace::valueOf(SettingsPage page) const
     case SettingsPage::Units:
         return service::joined(
             {m_now.studio.fahrenheit ? tr("°F") : tr("°C"), m_now.studio.inches ? tr("in") : tr("mm")});
+    case SettingsPage::Language:
+        return m_now.spoken;
     case SettingsPage::Papers: {
         const auto own = std::ranges::count_if(m_paperTexts, [](const PaperTextNow& text) { return text.isOwn; });
         return own == 0 ? tr("as they ship") : tr("%1 of them your own").arg(own);
@@ -214,6 +220,8 @@ Sheet SettingsSpace::pageSheet()
         return handsSheet();
     case SettingsPage::Units:
         return unitsSheet();
+    case SettingsPage::Language:
+        return languageSheet();
     case SettingsPage::Papers:
         return papersSheet();
     case SettingsPage::Owners:

@@ -23,8 +23,9 @@ enum class SettingsPage {
     Hands,
     Units,
     Papers,
-    Owners,
-    Backup
+    Backup,
+    Language,
+    Owners
 };
 
 /// Studio, people, places, sound, look, units, backup. It shows what it is given and says what was wished.
@@ -45,6 +46,7 @@ public:
 
 Q_SIGNALS:
     void studioTold(const mend::service::Studio& studio);
+    void languageChosen(const QString& code);            ///< empty: as this machine
     void personTold(const mend::record::Person& person); ///< without an id: somebody new
     void placeTold(const mend::record::Place& place);    ///< without an id: a new place
     void lookWished(const mend::app::LookWishes& look);
@@ -80,6 +82,7 @@ private:
     parts::Sheet unitsSheet();
     parts::Sheet papersSheet();
     parts::Sheet ownersSheet();
+    parts::Sheet languageSheet();
     parts::Sheet backupSheet();
     QString valueOf(SettingsPage page) const;
     void beginEditing();

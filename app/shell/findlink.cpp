@@ -65,7 +65,7 @@ void FindLink::show()
     add("call", service::toCallWords(facts), facts.toCall);
     add("unclaimed", service::unclaimedWords(facts), facts.unclaimed);
     const int house = static_cast<int>(m_services.bench.bench().pieces.size());
-    m_space.setLists(house == 1 ? tr("1 piece in the house") : tr("%1 pieces in the house").arg(house),
+    m_space.setLists(house == 1 ? tr("1 piece in the house") : tr("%n pieces in the house", nullptr, house),
                      std::move(lists));
 }
 
@@ -207,7 +207,7 @@ FindPage FindLink::pageOf(const service::PieceFile& file) const
     page.contact = text(file.owner.contact);
     const int fragments = facts.fragments.in.value_or(file.piece.fragments);
     page.cameIn =
-        service::joined({fragments == 1 ? tr("1 fragment came in") : tr("%1 fragments came in").arg(fragments),
+        service::joined({fragments == 1 ? tr("1 fragment came in") : tr("%n fragments came in", nullptr, fragments),
                          accessoryWords(facts.accessoryList)});
     page.inHouse = state != nullptr;
     addFacts(page, file, facts);

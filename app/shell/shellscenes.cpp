@@ -16,7 +16,10 @@ using parts::Role;
 using parts::Scribe;
 using Weight = Scribe::Button::Weight;
 
-QString shellWords(const char* words) { return QCoreApplication::translate("Shell", words); }
+// What a translator finds these words under.
+class ShellWords {
+    Q_DECLARE_TR_FUNCTIONS(ShellWords)
+};
 
 int railRow(const parts::Look& look) { return std::max(look.measure.px(64), look.measure.mm(parts::otherActMm)); }
 
@@ -48,8 +51,8 @@ parts::Scene railScene(const parts::Look& look, QSize size, bool mirrored, const
                 Qt::SolidLine, false);
     if (asButton) {
         Scribe::Button button;
-        const int side = look.measure.mm(parts::benchActMm) - look.measure.px(4);
-        button.label = shellWords("Spaces");
+        const int side = look.measure.mm(parts::benchActMm);
+        button.label = ShellWords::tr("Spaces");
         button.role = Role::Body;
         button.hit.key = QStringLiteral("rail");
         button.hit.name = button.label;
@@ -97,7 +100,7 @@ parts::Scene bannerScene(const parts::Look& look, QSize size, bool mirrored, con
         button.role = Role::BodyBold;
         button.weight = Weight::Strong;
         button.hit.key = QStringLiteral("banner/") + banner.key;
-        button.hit.name = shellWords("%1: %2").arg(banner.act, banner.words);
+        button.hit.name = ShellWords::tr("%1: %2").arg(banner.act, banner.words);
         button.hit.act = [act, key = banner.key] { act(key); };
         const int wide = std::max(look.measure.mm(parts::otherActMm),
                                   int(scribe.width(banner.act, Role::BodyBold)) + look.measure.px(40));
@@ -110,7 +113,8 @@ parts::Scene bannerScene(const parts::Look& look, QSize size, bool mirrored, con
         scribe.text(words, banner.words, {Role::BodyBold, t.ink, t.card});
     } else { // two smaller lines rather than one cut short
         const double row = scribe.lineHeight(Role::ReasonBold);
-        const double high = std::min(2.0 * row, words.height());
+        const bool isOne = scribe.width(banner.words, Role::ReasonBold) <= words.width();
+        const double high = isOne ? row : std::min(2.0 * row, words.height());
         scribe.lines({words.left(), (size.height() - high) / 2.0, words.width(), high}, banner.words,
                      {Role::ReasonBold, t.ink, t.card}, 2);
     }
@@ -151,7 +155,7 @@ parts::Scene urgentScene(const bench::Card& card, const Picture& picture, QSize 
         button.role = Role::CardAct;
         button.weight = Weight::OnBlock;
         button.hit.key = actKey(card.piece, act);
-        button.hit.name = shellWords("%1, %2").arg(button.label, service::text(card.benchName));
+        button.hit.name = ShellWords::tr("%1, %2").arg(button.label, service::text(card.benchName));
         button.hit.kind = parts::HitKind::BenchAct;
         button.hit.act = [&hands, piece = card.piece, act] { hands.act(piece, act); };
         const int wide = std::max(scribe.mm(parts::benchActMm), std::min(scribe.px(180), size.width() / 3));

@@ -14,7 +14,10 @@ using bench::CountKind;
 using bench::ReasonKind;
 using bench::Standing;
 
-QString phrase(const char* words) { return QCoreApplication::translate("Wording", words); }
+// What a translator finds these words under.
+class CardWording {
+    Q_DECLARE_TR_FUNCTIONS(CardWording)
+};
 
 template <class Map, class Key> QString nameIn(const Map& names, const Key& key)
 {
@@ -27,14 +30,14 @@ QString rangeOfClocks(const char* once, const char* about, Instant from, std::op
 {
     const QString first = clockTime(from, now, manner);
     const QString last = to ? clockTime(*to, now, manner) : first;
-    return first == last ? phrase(once).arg(first) : phrase(about).arg(first, last);
+    return first == last ? CardWording::tr(once).arg(first) : CardWording::tr(about).arg(first, last);
 }
 
 CountWords startBy(const bench::Card& card, Instant now, const Manner& manner)
 {
     if (card.standing == Standing::UnderHands && card.countTo) {
         const Span left = *card.countTo - now;
-        return {countDigits(left), phrase("hands off by %1").arg(clockTime(*card.countTo, now, manner)),
+        return {countDigits(left), CardWording::tr("hands off by %1").arg(clockTime(*card.countTo, now, manner)),
                 countsSeconds(left)};
     }
     const auto left = card.window    ? bench::remaining(*card.window, now)
@@ -44,8 +47,8 @@ CountWords startBy(const bench::Card& card, Instant now, const Manner& manner)
         return {QStringLiteral("–"), QString(), false};
     }
     const Instant due = now + *left;
-    const QString below = *left < Span{0} ? phrase("should have begun %1").arg(clockTime(due, now, manner))
-                                          : phrase("start by %1").arg(clockTime(due, now, manner));
+    const QString below = *left < Span{0} ? CardWording::tr("should have begun %1").arg(clockTime(due, now, manner))
+                                          : CardWording::tr("start by %1").arg(clockTime(due, now, manner));
     return {countDigits(*left), below, countsSeconds(*left)};
 }
 
@@ -77,26 +80,31 @@ CountWords countWords(const bench::Card& card, Instant now, const Manner& manner
     }
     if (!card.countTo || card.counts == CountKind::Nothing) {
         return {QStringLiteral("–"),
-                card.countTo ? phrase("not before %1").arg(clockTime(*card.countTo, now, manner)) : QString(), false};
+                card.countTo ? CardWording::tr("not before %1").arg(clockTime(*card.countTo, now, manner)) : QString(),
+                false};
     }
     const Span left = *card.countTo - now;
     switch (card.counts) {
     case CountKind::Opens:
         return {waitDigits(left),
-                rangeOfClocks("opens %1", "opens about %1 to %2", *card.countTo, card.countToAtLatest, now, manner),
+                rangeOfClocks(QT_TRANSLATE_NOOP("CardWording", "opens %1"),
+                              QT_TRANSLATE_NOOP("CardWording", "opens about %1 to %2"), *card.countTo,
+                              card.countToAtLatest, now, manner),
                 countsSeconds(left)};
     case CountKind::Ends:
         return {waitDigits(left),
-                rangeOfClocks("until %1", "about %1 to %2", *card.countTo, card.countToAtLatest, now, manner),
+                rangeOfClocks(QT_TRANSLATE_NOOP("CardWording", "until %1"),
+                              QT_TRANSLATE_NOOP("CardWording", "about %1 to %2"), *card.countTo, card.countToAtLatest,
+                              now, manner),
                 countsSeconds(left)};
     case CountKind::UnderHands:
-        return {countDigits(-left), phrase("since %1").arg(clockTime(*card.countTo, now, manner)),
+        return {countDigits(-left), CardWording::tr("since %1").arg(clockTime(*card.countTo, now, manner)),
                 countsSeconds(-left)};
     case CountKind::Late:
-        return {spanWords(-left), phrase("closed %1").arg(clockTime(*card.countTo, now, manner)),
+        return {spanWords(-left), CardWording::tr("closed %1").arg(clockTime(*card.countTo, now, manner)),
                 -left < std::chrono::minutes{1}};
     case CountKind::Counted:
-        return {countDigits(left), phrase("in place by %1").arg(clockTime(*card.countTo, now, manner)),
+        return {countDigits(left), CardWording::tr("in place by %1").arg(clockTime(*card.countTo, now, manner)),
                 countsSeconds(left)};
     case CountKind::StartBy:
     case CountKind::Nothing:
@@ -112,29 +120,29 @@ QString actWords(const bench::CardAct& act)
     }
     switch (act.kind) {
     case ActKind::HandsOnIt:
-        return phrase("Hands on it");
+        return CardWording::tr("Hands on it");
     case ActKind::Begin:
-        return phrase("Begun");
+        return CardWording::tr("Begun");
     case ActKind::Finish:
-        return phrase("Done");
+        return CardWording::tr("Done");
     case ActKind::Confirm:
-        return phrase("Test passed");
+        return CardWording::tr("Test passed");
     case ActKind::NotYet:
-        return phrase("Not yet");
+        return CardWording::tr("Not yet");
     case ActKind::WasInTime:
-        return phrase("Was done in time");
+        return CardWording::tr("Was done in time");
     case ActKind::DoingLate:
-        return phrase("Doing it late");
+        return CardWording::tr("Doing it late");
     case ActKind::NotDone:
-        return phrase("Not done");
+        return CardWording::tr("Not done");
     case ActKind::AskHazard:
-        return phrase("Hazard: see why");
+        return CardWording::tr("Hazard: see why");
     case ActKind::HandOver:
-        return phrase("Hand it over");
+        return CardWording::tr("Hand it over");
     case ActKind::EndHold:
-        return phrase("Go on with it");
+        return CardWording::tr("Go on with it");
     case ActKind::SendBack:
-        return phrase("Cut back");
+        return CardWording::tr("Cut back");
     }
     return {};
 }
@@ -144,38 +152,39 @@ QString cardActWords(const bench::Card& card)
     if (!card.act.empty()) {
         return text(card.act);
     }
-    return card.standing == Standing::Waiting ? phrase("Rest before it is handed over")
-                                              : phrase("Ready to be handed over");
+    return card.standing == Standing::Waiting ? CardWording::tr("Rest before it is handed over")
+                                              : CardWording::tr("Ready to be handed over");
 }
 
 QString repetitionWords(const bench::Card& card)
 {
-    return card.repetitions > 1 ? phrase("%1 of %2").arg(card.stage.repetition).arg(card.repetitions) : QString();
+    return card.repetitions > 1 ? CardWording::tr("%1 of %2").arg(card.stage.repetition).arg(card.repetitions)
+                                : QString();
 }
 
 QString standingWords(Standing standing)
 {
     switch (standing) {
     case Standing::DoNow:
-        return phrase("do this now");
+        return CardWording::tr("do this now");
     case Standing::Open:
-        return phrase("open");
+        return CardWording::tr("open");
     case Standing::Past:
-        return phrase("past its close");
+        return CardWording::tr("past its close");
     case Standing::UnderHands:
-        return phrase("under your hands");
+        return CardWording::tr("under your hands");
     case Standing::Stopped:
-        return phrase("stopped for now");
+        return CardWording::tr("stopped for now");
     case Standing::Stalled:
-        return phrase("stalled");
+        return CardWording::tr("stalled");
     case Standing::Waiting:
-        return phrase("waiting");
+        return CardWording::tr("waiting");
     case Standing::Free:
-        return phrase("free to be worked on");
+        return CardWording::tr("free to be worked on");
     case Standing::OnHold:
-        return phrase("on hold");
+        return CardWording::tr("on hold");
     case Standing::Ready:
-        return phrase("ready to hand over");
+        return CardWording::tr("ready to hand over");
     }
     return {};
 }
@@ -190,16 +199,17 @@ namespace {
 
 QString soonerWords(const bench::Reason& reason, const Manner& manner)
 {
-    const QString sooner = phrase("%1 sooner").arg(spanWords(reason.span.value_or(Span{0})));
-    return reason.temperature ? phrase("%1: it is %2").arg(sooner, temperatureWords(*reason.temperature, manner))
-                              : sooner;
+    const QString sooner = CardWording::tr("%1 sooner").arg(spanWords(reason.span.value_or(Span{0})));
+    return reason.temperature
+               ? CardWording::tr("%1: it is %2").arg(sooner, temperatureWords(*reason.temperature, manner))
+               : sooner;
 }
 
 QString stalledWords(const bench::Reason& reason, const Manner& manner)
 {
     return reason.temperature
-               ? phrase("Stalled at %1: check by touch").arg(temperatureWords(*reason.temperature, manner))
-               : phrase("Stalled: check by touch");
+               ? CardWording::tr("Stalled at %1: check by touch").arg(temperatureWords(*reason.temperature, manner))
+               : CardWording::tr("Stalled: check by touch");
 }
 
 QString hazardReason(const bench::Reason& reason, Instant now, const Manner& manner)
@@ -208,24 +218,24 @@ QString hazardReason(const bench::Reason& reason, Instant now, const Manner& man
     if (!reason.until) {
         return said;
     }
-    const QString until = phrase("until %1").arg(clockTime(*reason.until, now, manner));
+    const QString until = CardWording::tr("until %1").arg(clockTime(*reason.until, now, manner));
     const auto colon = said.indexOf(QLatin1Char(':'));
-    return colon < 0 ? phrase("%1 %2").arg(said, until)
-                     : phrase("%1 %2:%3").arg(said.left(colon), until, said.mid(colon + 1));
+    return colon < 0 ? CardWording::tr("%1 %2").arg(said, until)
+                     : CardWording::tr("%1 %2:%3").arg(said.left(colon), until, said.mid(colon + 1));
 }
 
 QString chainWords(const bench::Reason& reason, const Names& names)
 {
     const QString act = nameIn(names.acts, std::pair(reason.piece, reason.stage));
     const QString piece = nameIn(names.pieces, reason.piece);
-    return act.isEmpty() ? phrase("then the %1").arg(piece)
-                         : phrase("then %1: %2").arg(piece, act.left(1).toLower() + act.mid(1));
+    return act.isEmpty() ? CardWording::tr("then the %1").arg(piece)
+                         : CardWording::tr("then %1: %2").arg(piece, act.left(1).toLower() + act.mid(1));
 }
 
 QString placeOrHere(const bench::Reason& reason, const Names& names)
 {
     const QString place = nameIn(names.places, reason.place);
-    return place.isEmpty() ? phrase("this place") : place;
+    return place.isEmpty() ? CardWording::tr("this place") : place;
 }
 
 } // namespace
@@ -237,35 +247,36 @@ QString reasonWords(const bench::Reason& reason, const Names& names, Instant now
         return hazardReason(reason, now, manner);
     case ReasonKind::MissCosts: {
         const QString cost = missWords(reason.miss);
-        return reason.text.empty() || cost.isEmpty() ? cost : phrase("%1: %2").arg(cost, text(reason.text));
+        return reason.text.empty() || cost.isEmpty() ? cost : CardWording::tr("%1: %2").arg(cost, text(reason.text));
     }
     case ReasonKind::Sooner:
         return soonerWords(reason, manner);
     case ReasonKind::ChainThen:
         return chainWords(reason, names);
     case ReasonKind::TwoNeedHands:
-        return phrase("Two need your hands: %1 as well").arg(nameIn(names.pieces, reason.piece));
+        return CardWording::tr("Two need your hands: %1 as well").arg(nameIn(names.pieces, reason.piece));
     case ReasonKind::MixLeft:
-        return phrase("%1 mix: %2 left").arg(nameIn(names.mixes, reason.mix), spanWords(reason.span.value_or(Span{0})));
+        return CardWording::tr("%1 mix: %2 left")
+            .arg(nameIn(names.mixes, reason.mix), spanWords(reason.span.value_or(Span{0})));
     case ReasonKind::MixReach:
         return shareWords(reason, manner);
     case ReasonKind::TestByTouch:
-        return reason.text.empty() ? phrase("test by touch") : text(reason.text);
+        return reason.text.empty() ? CardWording::tr("test by touch") : text(reason.text);
     case ReasonKind::Stalled:
         return stalledWords(reason, manner);
     case ReasonKind::StaleReading:
-        return phrase("reading of %1 is %2 old")
+        return CardWording::tr("reading of %1 is %2 old")
             .arg(placeOrHere(reason, names), spanWords(reason.span.value_or(Span{0})));
     case ReasonKind::NoReading:
-        return phrase("no reading of %1: reckoned at the rule's own").arg(placeOrHere(reason, names));
+        return CardWording::tr("no reading of %1: reckoned at the rule's own").arg(placeOrHere(reason, names));
     case ReasonKind::MayStay:
-        return phrase("may stay longer");
+        return CardWording::tr("may stay longer");
     case ReasonKind::Late:
-        return phrase("closed %1").arg(agoWords(reason.span.value_or(Span{0})));
+        return CardWording::tr("closed %1").arg(agoWords(reason.span.value_or(Span{0})));
     case ReasonKind::Hold:
-        return reason.text.empty() ? phrase("on hold") : phrase("on hold: %1").arg(text(reason.text));
+        return reason.text.empty() ? CardWording::tr("on hold") : CardWording::tr("on hold: %1").arg(text(reason.text));
     case ReasonKind::HeatOver:
-        return reason.temperature ? phrase("%1 is %2: too warm for what is in it")
+        return reason.temperature ? CardWording::tr("%1 is %2: too warm for what is in it")
                                         .arg(placeOrHere(reason, names), temperatureWords(*reason.temperature, manner))
                                   : text(reason.text);
     case ReasonKind::Caution:
@@ -289,7 +300,7 @@ QString hazardWords(const bench::HazardFinding& hazard, const Names& names, Inst
     }
     pieces.removeAll(QString());
     const QString line = hazardReason(reason, now, manner);
-    return pieces.isEmpty() ? line : phrase("%1 (%2)").arg(line, pieces.join(QStringLiteral(", ")));
+    return pieces.isEmpty() ? line : CardWording::tr("%1 (%2)").arg(line, pieces.join(QStringLiteral(", ")));
 }
 
 QStringList windowWords(const bench::Card& card, Instant now, const Manner& manner)
@@ -297,17 +308,20 @@ QStringList windowWords(const bench::Card& card, Instant now, const Manner& mann
     QStringList words;
     const auto& seam = card.seam;
     if (seam.opens && *seam.opens > now && card.counts != CountKind::Opens) {
-        words << rangeOfClocks("opens %1", "opens about %1 to %2", *seam.opens, seam.opensAtLatest, now, manner);
+        words << rangeOfClocks(QT_TRANSLATE_NOOP("CardWording", "opens %1"),
+                               QT_TRANSLATE_NOOP("CardWording", "opens about %1 to %2"), *seam.opens,
+                               seam.opensAtLatest, now, manner);
     }
     if (seam.latestStart && card.counts != CountKind::StartBy && *seam.latestStart > now) {
-        words << phrase("start by %1").arg(clockTime(*seam.latestStart, now, manner));
+        words << CardWording::tr("start by %1").arg(clockTime(*seam.latestStart, now, manner));
     }
     if (seam.closes && card.counts != CountKind::Late && card.counts != CountKind::UnderHands &&
         card.counts != CountKind::Counted) {
-        words << phrase(*seam.closes >= now ? "closes %1" : "closed %1").arg(clockTime(*seam.closes, now, manner));
+        words << (*seam.closes >= now ? CardWording::tr("closes %1") : CardWording::tr("closed %1"))
+                     .arg(clockTime(*seam.closes, now, manner));
     }
     if (seam.lost && seam.closes && *seam.closes<now&& * seam.lost> now) {
-        words << phrase("test by touch until %1").arg(clockTime(*seam.lost, now, manner));
+        words << CardWording::tr("test by touch until %1").arg(clockTime(*seam.lost, now, manner));
     }
     return words;
 }
@@ -319,7 +333,7 @@ QString cardSentence(const bench::Card& card, const Names& names, Instant now, c
                       text(card.benchName), numberWords(card.number), text(card.ownerName),
                       text(card.placeName)};
     if (!count.below.isEmpty()) {
-        parts << phrase("%1, %2").arg(count.digits, count.below);
+        parts << CardWording::tr("%1, %2").arg(count.digits, count.below);
     }
     parts << windowWords(card, now, manner);
     for (const auto& reason : card.reasons) {

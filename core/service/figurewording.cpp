@@ -11,17 +11,20 @@ namespace mend::service {
 
 namespace {
 
-QString sayFigure(const char* words) { return QCoreApplication::translate("Figures", words); }
+// What a translator finds these words under.
+class FigureWords {
+    Q_DECLARE_TR_FUNCTIONS(FigureWords)
+};
 
 struct TypedUnit {
     std::int64_t milliseconds;
     const char* word;
 };
 /// Longest first.
-constexpr std::array<TypedUnit, 4> typedUnits{{{86'400'000, QT_TRANSLATE_NOOP("Figures", "days")},
-                                               {3'600'000, QT_TRANSLATE_NOOP("Figures", "h")},
-                                               {60'000, QT_TRANSLATE_NOOP("Figures", "min")},
-                                               {1'000, QT_TRANSLATE_NOOP("Figures", "s")}}};
+constexpr std::array<TypedUnit, 4> typedUnits{{{86'400'000, QT_TRANSLATE_NOOP("FigureWords", "days")},
+                                               {3'600'000, QT_TRANSLATE_NOOP("FigureWords", "h")},
+                                               {60'000, QT_TRANSLATE_NOOP("FigureWords", "min")},
+                                               {1'000, QT_TRANSLATE_NOOP("FigureWords", "s")}}};
 
 const TypedUnit& unitFor(const rules::SpanFigure& figure)
 {
@@ -51,17 +54,17 @@ QString markWords(rules::Mark mark)
 {
     switch (mark) {
     case rules::Mark::Agency:
-        return sayFigure("published standard or paper");
+        return FigureWords::tr("published standard or paper");
     case rules::Mark::Museum:
-        return sayFigure("museum or maker's sheet");
+        return FigureWords::tr("museum or maker's sheet");
     case rules::Mark::Studio:
-        return sayFigure("studio page");
+        return FigureWords::tr("studio page");
     case rules::Mark::Derived:
-        return sayFigure("worked out from other figures");
+        return FigureWords::tr("worked out from other figures");
     case rules::Mark::Memory:
-        return sayFigure("from memory");
+        return FigureWords::tr("from memory");
     case rules::Mark::Practice:
-        return sayFigure("common practice, no source");
+        return FigureWords::tr("common practice, no source");
     }
     return {};
 }
@@ -82,7 +85,7 @@ QString figureRange(const rules::FigureAt& figure, const Manner& manner)
 {
     return std::visit(
         [&](const auto& held) {
-            return sayFigure("%1 to %2").arg(valueWords(held.least, manner), valueWords(held.most, manner));
+            return FigureWords::tr("%1 to %2").arg(valueWords(held.least, manner), valueWords(held.most, manner));
         },
         figure.figure);
 }
@@ -92,11 +95,11 @@ TypedFigure typedFigure(const rules::FigureAt& figure, const Manner& manner)
     if (const auto* span = std::get_if<rules::SpanFigure>(&figure.figure)) {
         const TypedUnit& unit = unitFor(*span);
         return {plainNumber(double(span->value.count()) / double(unit.milliseconds), manner.locale),
-                sayFigure(unit.word)};
+                FigureWords::tr(unit.word)};
     }
     const Temperature value = std::get<rules::TemperatureFigure>(figure.figure).value;
     return {plainNumber(manner.fahrenheit ? value.fahrenheit() : value.celsius(), manner.locale),
-            manner.fahrenheit ? sayFigure("°F") : sayFigure("°C")};
+            manner.fahrenheit ? FigureWords::tr("°F") : FigureWords::tr("°C")};
 }
 
 std::optional<std::variant<Span, Temperature>> readFigure(const QString& typed, const rules::FigureAt& figure,
@@ -129,30 +132,30 @@ std::optional<double> typedNumber(const QString& typed, const QLocale& locale)
 QString originWords(const rules::Origin& origin, const rules::Procedure& procedure)
 {
     const rules::Stage* stage = procedure.find(origin.stage);
-    const QString name = sayFigure("“%1”").arg(stage ? text(stage->act) : text(origin.stage));
+    const QString name = FigureWords::tr("“%1”").arg(stage ? text(stage->act) : text(origin.stage));
     QString from;
     switch (origin.touch) {
     case rules::Touch::First:
-        from = sayFigure("from the first touch of %1");
+        from = FigureWords::tr("from the first touch of %1");
         break;
     case rules::Touch::Last:
-        from = sayFigure("from the last touch of %1");
+        from = FigureWords::tr("from the last touch of %1");
         break;
     case rules::Touch::Mixing:
-        from = sayFigure("from mixing for %1");
+        from = FigureWords::tr("from mixing for %1");
         break;
     }
     switch (origin.which) {
     case rules::Which::Same:
         return from.arg(name);
     case rules::Which::Previous:
-        return from.arg(name) + sayFigure(", the time before");
+        return from.arg(name) + FigureWords::tr(", the time before");
     case rules::Which::First:
-        return from.arg(name) + sayFigure(", its first time");
+        return from.arg(name) + FigureWords::tr(", its first time");
     case rules::Which::Last:
-        return from.arg(name) + sayFigure(", its last time");
+        return from.arg(name) + FigureWords::tr(", its last time");
     case rules::Which::Latest:
-        return from.arg(name) + sayFigure(", the latest time");
+        return from.arg(name) + FigureWords::tr(", the latest time");
     }
     return from.arg(name);
 }
@@ -160,16 +163,16 @@ QString originWords(const rules::Origin& origin, const rules::Procedure& procedu
 QString conditionWords(const rules::Condition& condition)
 {
     if (condition == "porous") {
-        return sayFigure("on a porous body");
+        return FigureWords::tr("on a porous body");
     }
     if (condition == "vitrified") {
-        return sayFigure("on a vitrified body");
+        return FigureWords::tr("on a vitrified body");
     }
     if (condition == "lifted") {
-        return sayFigure("once it was lifted or turned");
+        return FigureWords::tr("once it was lifted or turned");
     }
     if (condition == "supported") {
-        return sayFigure("while it is supported");
+        return FigureWords::tr("while it is supported");
     }
     return text(condition);
 }
@@ -180,13 +183,13 @@ QString repeatWords(rules::Repeat repeat)
     case rules::Repeat::Once:
         return {};
     case rules::Repeat::Set:
-        return sayFigure("for each set");
+        return FigureWords::tr("for each set");
     case rules::Repeat::Run:
-        return sayFigure("for each run");
+        return FigureWords::tr("for each run");
     case rules::Repeat::Pass:
-        return sayFigure("for each pass");
+        return FigureWords::tr("for each pass");
     case rules::Repeat::Join:
-        return sayFigure("for each join");
+        return FigureWords::tr("for each join");
     }
     return {};
 }

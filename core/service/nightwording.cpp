@@ -6,25 +6,28 @@ namespace mend::service {
 
 namespace {
 
-QString sayNight(const char* words) { return QCoreApplication::translate("Night", words); }
+// What a translator finds these words under.
+class NightWords {
+    Q_DECLARE_TR_FUNCTIONS(NightWords)
+};
 
 /// "Heron bowl: Wipe back the filler".
 QString workOf(const bench::Window& window, const Names& names)
 {
     const auto found = names.pieces.find(window.piece);
     return found == names.pieces.end() ? text(window.act)
-                                       : sayNight("%1: %2").arg(isolated(found->second), text(window.act));
+                                       : NightWords::tr("%1: %2").arg(isolated(found->second), text(window.act));
 }
 
 QString waitOf(const bench::Window& window, const Names& names, Instant now, const Manner& manner)
 {
     if (window.stalled || !window.opens) {
-        return sayNight("%1, stalled: it makes no progress where it lies").arg(workOf(window, names));
+        return NightWords::tr("%1, stalled: it makes no progress where it lies").arg(workOf(window, names));
     }
     const QString from = clockTime(*window.opens, now, manner);
     const QString to = clockTime(window.opensAtLatest.value_or(*window.opens), now, manner);
-    return from == to ? sayNight("%1, from %2").arg(workOf(window, names), from)
-                      : sayNight("%1, about %2 to %3").arg(workOf(window, names), from, to);
+    return from == to ? NightWords::tr("%1, from %2").arg(workOf(window, names), from)
+                      : NightWords::tr("%1, about %2 to %3").arg(workOf(window, names), from, to);
 }
 
 } // namespace
@@ -34,14 +37,14 @@ QStringList nightWords(const bench::NightAhead& night, const Names& names, Insta
     QStringList lines;
     const QString morning = clockTime(night.morning, now, manner);
     for (const bench::Window& window : night.closesAlone) {
-        lines << sayNight("Before you go: %1, start by %2 (%3)")
+        lines << NightWords::tr("Before you go: %1, start by %2 (%3)")
                      .arg(workOf(window, names), clockTime(*window.latestStart, now, manner), missWords(window.miss));
     }
     for (const bench::Window& wait : night.notCured) {
-        lines << sayNight("Not cured by %1: %2").arg(morning, waitOf(wait, names, now, manner));
+        lines << NightWords::tr("Not cured by %1: %2").arg(morning, waitOf(wait, names, now, manner));
     }
     for (const bench::Window& wait : night.overByMorning) {
-        lines << sayNight("Ready by %1: %2").arg(morning, waitOf(wait, names, now, manner));
+        lines << NightWords::tr("Ready by %1: %2").arg(morning, waitOf(wait, names, now, manner));
     }
     QStringList on;
     for (const PlaceId place : night.staysOn) {
@@ -50,13 +53,13 @@ QStringList nightWords(const bench::NightAhead& night, const Names& names, Insta
     }
     on.removeAll(QString());
     if (!on.isEmpty()) {
-        lines << sayNight("Has to stay on: %1").arg(on.join(QStringLiteral(", ")));
+        lines << NightWords::tr("Has to stay on: %1").arg(on.join(QStringLiteral(", ")));
     }
     if (lines.isEmpty()) {
-        lines << sayNight("Nothing closes before %1 and nothing has to cure.").arg(morning);
+        lines << NightWords::tr("Nothing closes before %1 and nothing has to cure.").arg(morning);
     }
     if (!night.isTold) {
-        lines << sayNight("No bench hours are told for tomorrow: twelve hours are taken.");
+        lines << NightWords::tr("No bench hours are told for tomorrow: twelve hours are taken.");
     }
     return lines;
 }
@@ -65,7 +68,8 @@ QStringList endedWords(const std::vector<bench::Window>& ended, const Names& nam
 {
     QStringList lines;
     for (const bench::Window& window : ended) {
-        lines << sayNight("%1, may be done since %2").arg(workOf(window, names), clockTime(*window.opens, now, manner));
+        lines << NightWords::tr("%1, may be done since %2")
+                     .arg(workOf(window, names), clockTime(*window.opens, now, manner));
     }
     return lines;
 }

@@ -8,14 +8,18 @@ namespace mend::service {
 
 namespace {
 
-QString sayReach(const char* words) { return QCoreApplication::translate("Wording", words); }
+// What a translator finds these words under.
+class ReachWords {
+    Q_DECLARE_TR_FUNCTIONS(ReachWords)
+};
 
 constexpr double centimetresInInch = 2.54;
 
 /// "at 26 °C", or that nobody has read the bench.
 QString heatWords(const std::optional<Temperature>& temperature, const Manner& manner)
 {
-    return temperature ? sayReach("at %1").arg(temperatureWords(*temperature, manner)) : sayReach("bench not read yet");
+    return temperature ? ReachWords::tr("at %1").arg(temperatureWords(*temperature, manner))
+                       : ReachWords::tr("bench not read yet");
 }
 
 /// "7 cm of chip", "25 cm of seam", both, or how many joins.
@@ -23,22 +27,23 @@ QString amountWords(Length chip, Length seam, int joins, const Manner& manner)
 {
     QStringList parts;
     if (chip > Length{}) {
-        parts << sayReach("%1 of chip").arg(runWords(chip, manner));
+        parts << ReachWords::tr("%1 of chip").arg(runWords(chip, manner));
     }
     if (seam > Length{}) {
-        parts << sayReach("%1 of seam").arg(runWords(seam, manner));
+        parts << ReachWords::tr("%1 of seam").arg(runWords(seam, manner));
     }
     if (joins > 0) {
-        parts = QStringList{joins == 1 ? sayReach("1 join") : sayReach("%1 joins").arg(joins)};
+        parts = QStringList{joins == 1 ? ReachWords::tr("1 join") : ReachWords::tr("%n joins", nullptr, joins)};
     }
-    return parts.join(sayReach(" and "));
+    return parts.join(ReachWords::tr(" and "));
 }
 
 /// Seconds, as they are counted: 75 s is not a minute.
 QString secondsWords(Span span)
 {
-    return span < std::chrono::minutes(3) ? sayReach("%1 s").arg(std::chrono::floor<std::chrono::seconds>(span).count())
-                                          : spanWords(span);
+    return span < std::chrono::minutes(3)
+               ? ReachWords::tr("%1 s").arg(std::chrono::floor<std::chrono::seconds>(span).count())
+               : spanWords(span);
 }
 
 QString listed(const std::vector<PieceId>& pieces, const Names& names)
@@ -51,26 +56,26 @@ QString listed(const std::vector<PieceId>& pieces, const Names& names)
     said.removeAll(QString());
     const QString last = said.size() > 1 ? said.takeLast() : QString();
     const QString first = said.join(QStringLiteral(", "));
-    return last.isEmpty() ? first : sayReach("%1 and %2").arg(first, last);
+    return last.isEmpty() ? first : ReachWords::tr("%1 and %2").arg(first, last);
 }
 
 QString countedWords(const bench::CountedReach& counted, const std::optional<Temperature>& temperature,
                      const Manner& manner)
 {
     if (!counted.isHot) {
-        return sayReach("in place %1 after mixing begins (%2)")
+        return ReachWords::tr("in place %1 after mixing begins (%2)")
             .arg(secondsWords(counted.goalNow), heatWords(temperature, manner));
     }
-    const QString joins = counted.joinsNow == 1 ? sayReach("1 join from one mix")
-                                                : sayReach("%1 joins from one mix").arg(counted.joinsNow);
-    return sayReach("only %1 %2: %3. %4")
+    const QString joins = counted.joinsNow == 1 ? ReachWords::tr("1 join from one mix")
+                                                : ReachWords::tr("%n joins from one mix", nullptr, counted.joinsNow);
+    return ReachWords::tr("only %1 %2: %3. %4")
         .arg(secondsWords(counted.goalNow), heatWords(temperature, manner), text(counted.advice), joins);
 }
 
 /// ", then wipe": what has to fit in as well.
 QString thenWords(const bench::Reach& reach)
 {
-    return reach.finish.empty() ? QString() : sayReach(", then %1").arg(text(reach.finish).toLower());
+    return reach.finish.empty() ? QString() : ReachWords::tr(", then %1").arg(text(reach.finish).toLower());
 }
 
 /// "a run is at most 7 cm of chip or 25 cm of seam"
@@ -78,16 +83,16 @@ QString oneRunWords(const bench::Reach& reach, const Manner& manner)
 {
     QStringList ways;
     if (reach.chipInOne) {
-        ways << sayReach("%1 of chip").arg(runWords(*reach.chipInOne, manner));
+        ways << ReachWords::tr("%1 of chip").arg(runWords(*reach.chipInOne, manner));
     }
     if (reach.seamInOne) {
-        ways << sayReach("%1 of seam").arg(runWords(*reach.seamInOne, manner));
+        ways << ReachWords::tr("%1 of seam").arg(runWords(*reach.seamInOne, manner));
     }
     if (ways.isEmpty()) {
         return {};
     }
-    const QString most = ways.join(sayReach(" or "));
-    return sayReach("one run is %1 at most").arg(most) + thenWords(reach);
+    const QString most = ways.join(ReachWords::tr(" or "));
+    return ReachWords::tr("one run is %1 at most").arg(most) + thenWords(reach);
 }
 
 } // namespace
@@ -96,27 +101,27 @@ QString runWords(Length length, const Manner& manner)
 {
     if (manner.inches) {
         const double inches = std::floor(inCentimetres(length) / centimetresInInch * 10.0) / 10.0;
-        return sayReach("%1 in").arg(manner.locale.toString(inches, 'f', 1));
+        return ReachWords::tr("%1 in").arg(manner.locale.toString(inches, 'f', 1));
     }
     const double exact = inCentimetres(length);
     if (exact < 3.0) {
-        return sayReach("%1 cm").arg(manner.locale.toString(std::floor(exact * 2.0) / 2.0, 'g', 2));
+        return ReachWords::tr("%1 cm").arg(manner.locale.toString(std::floor(exact * 2.0) / 2.0, 'g', 2));
     }
-    return sayReach("%1 cm").arg(static_cast<int>(std::floor(exact)));
+    return ReachWords::tr("%1 cm").arg(static_cast<int>(std::floor(exact)));
 }
 
 QString reachShort(const bench::Reach& reach, const Manner& manner)
 {
     if (reach.counted) {
-        return sayReach("place in %1").arg(secondsWords(reach.counted->goalNow));
+        return ReachWords::tr("place in %1").arg(secondsWords(reach.counted->goalNow));
     }
     if (reach.chipInOne) {
-        return sayReach("%1 of chip").arg(runWords(*reach.chipInOne, manner));
+        return ReachWords::tr("%1 of chip").arg(runWords(*reach.chipInOne, manner));
     }
     if (reach.seamInOne) {
-        return sayReach("%1 of seam").arg(runWords(*reach.seamInOne, manner));
+        return ReachWords::tr("%1 of seam").arg(runWords(*reach.seamInOne, manner));
     }
-    return reach.life ? sayReach("lasts %1").arg(spanWords(*reach.life)) : QString();
+    return reach.life ? ReachWords::tr("lasts %1").arg(spanWords(*reach.life)) : QString();
 }
 
 QString reachWords(const bench::Reach& reach, const Names& names, const Manner& manner)
@@ -138,18 +143,18 @@ QString reachWords(const bench::Reach& reach, const Names& names, const Manner& 
         }
         const QString amount = amountWords(chip, seam, joins, manner);
         QString line =
-            sayReach("%1 one pair of hands: %2").arg(heatWords(reach.temperature, manner), listed(pieces, names));
-        line += amount.isEmpty() ? QString() : sayReach(", %1").arg(amount);
+            ReachWords::tr("%1 one pair of hands: %2").arg(heatWords(reach.temperature, manner), listed(pieces, names));
+        line += amount.isEmpty() ? QString() : ReachWords::tr(", %1").arg(amount);
         line += thenWords(reach);
         sentences << line;
     } else if (const QString run = oneRunWords(reach, manner); !run.isEmpty()) {
-        sentences << sayReach("%1 %2").arg(heatWords(reach.temperature, manner), run);
+        sentences << ReachWords::tr("%1 %2").arg(heatWords(reach.temperature, manner), run);
     }
     if (!reach.nextMix.empty()) {
-        sentences << sayReach("%1 from the next mix").arg(listed(reach.nextMix, names));
+        sentences << ReachWords::tr("%1 from the next mix").arg(listed(reach.nextMix, names));
     }
     if (sentences.isEmpty() && reach.life) {
-        sentences << sayReach("%1 it lasts %2").arg(heatWords(reach.temperature, manner), spanWords(*reach.life));
+        sentences << ReachWords::tr("%1 it lasts %2").arg(heatWords(reach.temperature, manner), spanWords(*reach.life));
     }
     return sentences.join(QStringLiteral("; "));
 }
@@ -158,11 +163,11 @@ QString shareWords(const bench::Reason& reason, const Manner& manner)
 {
     const QString heat = heatWords(reason.temperature, manner);
     if (!reason.share) {
-        return reason.span ? sayReach("only %1 %2: %3").arg(secondsWords(*reason.span), heat, text(reason.text))
+        return reason.span ? ReachWords::tr("only %1 %2: %3").arg(secondsWords(*reason.span), heat, text(reason.text))
                            : text(reason.text);
     }
     const QString amount = amountWords(reason.share->chip, reason.share->seam, reason.share->joins, manner);
-    return sayReach("%1 one mix does %2 of it; the rest from the next").arg(heat, amount);
+    return ReachWords::tr("%1 one mix does %2 of it; the rest from the next").arg(heat, amount);
 }
 
 } // namespace mend::service

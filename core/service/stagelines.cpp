@@ -6,9 +6,17 @@
 
 namespace mend::service {
 
+namespace {
+
+// What a translator finds these words under.
+class StageWords {
+    Q_DECLARE_TR_FUNCTIONS(StageWords)
+};
+
+} // namespace
+
 std::vector<StageLine> stageLines(const bench::PieceState& piece, const rules::RuleBook& book)
 {
-    const auto say = [](const char* words) { return QCoreApplication::translate("Stages", words); };
     std::vector<StageLine> lines;
     const rules::Procedure* procedure = piece.agreed ? bench::procedureOf(piece, book) : nullptr;
     if (!procedure) {
@@ -24,16 +32,16 @@ std::vector<StageLine> stageLines(const bench::PieceState& piece, const rules::R
             line.words = text(stage.act);
             QStringList below;
             if (count > 1) {
-                below += say("%1 of %2").arg(rep).arg(count);
+                below += StageWords::tr("%1 of %2").arg(rep).arg(count);
             }
             if (const bench::StageRecord* told = piece.record({stage.key, rep})) {
                 line.done = told->isDone();
                 line.skipped = told->skipped;
                 line.at = told->lastTouch;
                 if (told->skipped) {
-                    below += say("left out");
+                    below += StageWords::tr("left out");
                 } else if (told->isUnderHands()) {
-                    below += say("under the hands");
+                    below += StageWords::tr("under the hands");
                 }
             }
             line.below = joined(below);

@@ -10,7 +10,10 @@ using bench::What;
 
 namespace {
 
-QString sayTold(const char* words) { return QCoreApplication::translate("Told", words); }
+// What a translator finds these words under.
+class ToldWords {
+    Q_DECLARE_TR_FUNCTIONS(ToldWords)
+};
 
 const rules::Stage* stageIn(const bench::Event& event, const bench::BenchFold& bench, const rules::RuleBook& book)
 {
@@ -33,27 +36,27 @@ QString stageTold(const bench::Event& event, const rules::Stage& stage)
     const QString act = text(stage.act);
     switch (event.what) {
     case What::Begun:
-        return stage.begun.empty() ? sayTold("Begun: %1").arg(act) : text(stage.begun);
+        return stage.begun.empty() ? ToldWords::tr("Begun: %1").arg(act) : text(stage.begun);
     case What::Done:
         return text(stage.done);
     case What::NotYet:
-        return sayTold("Not yet: %1").arg(act);
+        return ToldWords::tr("Not yet: %1").arg(act);
     case What::Skipped:
-        return sayTold("Skipped: %1").arg(act);
+        return ToldWords::tr("Skipped: %1").arg(act);
     case What::SentBack:
-        return sayTold("Sent back to: %1").arg(act);
+        return ToldWords::tr("Sent back to: %1").arg(act);
     case What::Missed:
-        return sayTold("Not done: %1").arg(act);
+        return ToldWords::tr("Not done: %1").arg(act);
     case What::DoingLate:
-        return sayTold("Doing it late: %1").arg(act);
+        return ToldWords::tr("Doing it late: %1").arg(act);
     case What::MoreToCome:
-        return sayTold("Once more: %1").arg(act);
+        return ToldWords::tr("Once more: %1").arg(act);
     case What::Overridden:
-        return sayTold("Started all the same: %1").arg(act);
+        return ToldWords::tr("Started all the same: %1").arg(act);
     case What::AlertAnswered:
-        return sayTold("Hands on it: %1").arg(act);
+        return ToldWords::tr("Hands on it: %1").arg(act);
     case What::OptionChosen:
-        return sayTold("Agreed as well: %1").arg(act);
+        return ToldWords::tr("Agreed as well: %1").arg(act);
     default:
         return {};
     }
@@ -68,21 +71,21 @@ QString readingTold(const bench::Event& event, const QString& place, const Manne
     if (event.humidity) {
         air << humidityWords(*event.humidity, manner);
     }
-    return sayTold("%1: %2").arg(place, air.join(QStringLiteral(", ")));
+    return ToldWords::tr("%1: %2").arg(place, air.join(QStringLiteral(", ")));
 }
 
 QString gapTold(const bench::Event& event, const QString& place, const Manner& manner)
 {
     if (event.word == "between" && event.temperature && event.amount) {
-        return sayTold("%1 overnight: %2 to %3")
+        return ToldWords::tr("%1 overnight: %2 to %3")
             .arg(place, temperatureWords(*event.temperature, manner),
                  temperatureWords(Temperature::fromCentidegrees(*event.amount), manner));
     }
     if (event.word == "stayedOn") {
-        return sayTold("%1 stayed on").arg(place);
+        return ToldWords::tr("%1 stayed on").arg(place);
     }
-    return event.word == "wentOff" ? sayTold("%1 went off").arg(place)
-                                   : sayTold("%1: nobody knows whether it stayed on").arg(place);
+    return event.word == "wentOff" ? ToldWords::tr("%1 went off").arg(place)
+                                   : ToldWords::tr("%1: nobody knows whether it stayed on").arg(place);
 }
 
 QString mixTold(const bench::Event& event, const bench::BenchFold& bench, const rules::RuleBook& book)
@@ -92,13 +95,13 @@ QString mixTold(const bench::Event& event, const bench::BenchFold& bench, const 
     const QString name = material ? text(material->name) : QString();
     switch (event.what) {
     case What::MixStarted:
-        return sayTold("Mixed: %1").arg(name);
+        return ToldWords::tr("Mixed: %1").arg(name);
     case What::MixWeighed:
-        return sayTold("Weighed: %1").arg(name);
+        return ToldWords::tr("Weighed: %1").arg(name);
     default:
-        return event.word == "stiff"    ? sayTold("Mix is stiff: %1").arg(name)
-               : event.word == "usedUp" ? sayTold("Mix is used up: %1").arg(name)
-                                        : sayTold("Mix is thrown away: %1").arg(name);
+        return event.word == "stiff"    ? ToldWords::tr("Mix is stiff: %1").arg(name)
+               : event.word == "usedUp" ? ToldWords::tr("Mix is used up: %1").arg(name)
+                                        : ToldWords::tr("Mix is thrown away: %1").arg(name);
     }
 }
 
@@ -117,35 +120,35 @@ QString pieceTold(What what)
 {
     switch (what) {
     case What::HoldBegun:
-        return sayTold("Work stopped");
+        return ToldWords::tr("Work stopped");
     case What::HoldEnded:
-        return sayTold("Work goes on");
+        return ToldWords::tr("Work goes on");
     case What::RulesAdopted:
-        return sayTold("Follows the new revision");
+        return ToldWords::tr("Follows the new revision");
     case What::HandedOver:
-        return sayTold("Handed over");
+        return ToldWords::tr("Handed over");
     case What::ReturnedUnmended:
-        return sayTold("Went back unmended");
+        return ToldWords::tr("Went back unmended");
     case What::Agreed:
-        return sayTold("Agreed and taken in");
+        return ToldWords::tr("Agreed and taken in");
     case What::Lifted:
-        return sayTold("Lifted or turned");
+        return ToldWords::tr("Lifted or turned");
     case What::WaitingForOwner:
-        return sayTold("Waits for its owner");
+        return ToldWords::tr("Waits for its owner");
     case What::OwnerAnswered:
-        return sayTold("Its owner answered");
+        return ToldWords::tr("Its owner answered");
     case What::AlertAnswered:
-        return sayTold("Hands on it");
+        return ToldWords::tr("Hands on it");
     case What::AwayBegun:
-        return sayTold("Away");
+        return ToldWords::tr("Away");
     case What::AwayEnded:
-        return sayTold("Back");
+        return ToldWords::tr("Back");
     case What::ClockStepped:
-        return sayTold("The clock was set");
+        return ToldWords::tr("The clock was set");
     case What::Voided:
-        return sayTold("Taken back");
+        return ToldWords::tr("Taken back");
     case What::Retold:
-        return sayTold("Told differently");
+        return ToldWords::tr("Told differently");
     default:
         return {};
     }
@@ -159,22 +162,23 @@ QString timesMoved(const std::optional<Instant>& before, const std::optional<Ins
     }
     const auto clock = [&](const Instant& at) { return clockTime(at, now, manner); };
     if (before && after) {
-        return sayTold(both).arg(clock(*after), clock(*before));
+        return ToldWords::tr(both).arg(clock(*after), clock(*before));
     }
-    return after ? sayTold(now_).arg(clock(*after)) : sayTold(noMore).arg(clock(*before));
+    return after ? ToldWords::tr(now_).arg(clock(*after)) : ToldWords::tr(noMore).arg(clock(*before));
 }
 
 QStringList windowMoved(const bench::Window& before, const bench::Window& after, Instant now, const Manner& manner)
 {
-    return {timesMoved(before.opens, after.opens, QT_TRANSLATE_NOOP("Told", "opens %1 instead of %2"),
-                       QT_TRANSLATE_NOOP("Told", "opens %1"), QT_TRANSLATE_NOOP("Told", "no longer opens %1"), now,
-                       manner),
-            timesMoved(before.latestStart, after.latestStart, QT_TRANSLATE_NOOP("Told", "start by %1 instead of %2"),
-                       QT_TRANSLATE_NOOP("Told", "start by %1"),
-                       QT_TRANSLATE_NOOP("Told", "no longer to be started by %1"), now, manner),
-            timesMoved(before.closes, after.closes, QT_TRANSLATE_NOOP("Told", "closes %1 instead of %2"),
-                       QT_TRANSLATE_NOOP("Told", "closes %1"), QT_TRANSLATE_NOOP("Told", "no longer closes %1"), now,
-                       manner)};
+    return {timesMoved(before.opens, after.opens, QT_TRANSLATE_NOOP("ToldWords", "opens %1 instead of %2"),
+                       QT_TRANSLATE_NOOP("ToldWords", "opens %1"), QT_TRANSLATE_NOOP("ToldWords", "no longer opens %1"),
+                       now, manner),
+            timesMoved(before.latestStart, after.latestStart,
+                       QT_TRANSLATE_NOOP("ToldWords", "start by %1 instead of %2"),
+                       QT_TRANSLATE_NOOP("ToldWords", "start by %1"),
+                       QT_TRANSLATE_NOOP("ToldWords", "no longer to be started by %1"), now, manner),
+            timesMoved(before.closes, after.closes, QT_TRANSLATE_NOOP("ToldWords", "closes %1 instead of %2"),
+                       QT_TRANSLATE_NOOP("ToldWords", "closes %1"),
+                       QT_TRANSLATE_NOOP("ToldWords", "no longer closes %1"), now, manner)};
 }
 
 } // namespace
@@ -195,7 +199,7 @@ QString toldWords(const bench::Event& event, const bench::BenchFold& bench, cons
     case What::GapAnswered:
         return gapTold(event, placeName, manner);
     case What::Placed:
-        return sayTold("Put in: %1").arg(placeName);
+        return ToldWords::tr("Put in: %1").arg(placeName);
     case What::MixStarted:
     case What::MixEnded:
     case What::MixWeighed:
@@ -204,15 +208,16 @@ QString toldWords(const bench::Event& event, const bench::BenchFold& bench, cons
     case What::StateEnded:
         return stateTold(event, book);
     case What::Noted:
-        return sayTold("Note: %1").arg(text(event.note));
+        return ToldWords::tr("Note: %1").arg(text(event.note));
     case What::PersonCame: {
         const record::Person* person = bench.roster.person(event.person);
-        return person ? sayTold("%1 is at the bench").arg(isolated(text(person->name))) : sayTold("At the bench");
+        return person ? ToldWords::tr("%1 is at the bench").arg(isolated(text(person->name)))
+                      : ToldWords::tr("At the bench");
     }
     default: {
         const QString door = doorTold(event, manner);
         const QString words = door.isEmpty() ? pieceTold(event.what) : door;
-        const QString stage = event.stage.stage.empty() ? sayTold("Told") : text(event.stage.stage);
+        const QString stage = event.stage.stage.empty() ? ToldWords::tr("Told") : text(event.stage.stage);
         return words.isEmpty() ? stage : words;
     }
     }
@@ -224,18 +229,19 @@ QStringList moveWords(std::span<const bench::WindowMove> moves, const Names& nam
     for (const bench::WindowMove& move : moves) {
         const auto name = names.pieces.find(move.piece);
         const QString subject =
-            sayTold("%1: “%2”").arg(name == names.pieces.end() ? QString() : isolated(name->second), text(move.act));
+            ToldWords::tr("%1: “%2”")
+                .arg(name == names.pieces.end() ? QString() : isolated(name->second), text(move.act));
         QString what;
         if (move.before && move.after) {
             what = joined(windowMoved(*move.before, *move.after, now, manner));
-            what = what.isEmpty() ? sayTold("takes %1 of hands").arg(spanWords(move.after->handsOn)) : what;
+            what = what.isEmpty() ? ToldWords::tr("takes %1 of hands").arg(spanWords(move.after->handsOn)) : what;
         } else if (move.before) {
-            what = sayTold("no longer stands");
+            what = ToldWords::tr("no longer stands");
         } else {
             const QString times = joined(windowMoved({}, *move.after, now, manner));
-            what = times.isEmpty() ? sayTold("comes up") : sayTold("comes up: %1").arg(times);
+            what = times.isEmpty() ? ToldWords::tr("comes up") : ToldWords::tr("comes up: %1").arg(times);
         }
-        lines << sayTold("%1 %2").arg(subject, what);
+        lines << ToldWords::tr("%1 %2").arg(subject, what);
     }
     return lines;
 }

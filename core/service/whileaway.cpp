@@ -12,17 +12,20 @@ using bench::AlertKind;
 
 namespace {
 
-QString sayAway(const char* words) { return QCoreApplication::translate("WhileAway", words); }
+// What a translator finds these words under.
+class WhileAwayWords {
+    Q_DECLARE_TR_FUNCTIONS(WhileAwayWords)
+};
 
 QString timeWords(const bench::MissedAlert& missed, AlertKind kind)
 {
     const QString time = spanWords(missed.time);
     if (missed.savable) {
-        return sayAway("%1 left").arg(time);
+        return WhileAwayWords::tr("%1 left").arg(time);
     }
-    return kind == AlertKind::Opens  ? sayAway("may be done since %1").arg(time)
-           : kind == AlertKind::Done ? sayAway("under hands since %1").arg(time)
-                                     : sayAway("closed %1 ago").arg(time);
+    return kind == AlertKind::Opens  ? WhileAwayWords::tr("may be done since %1").arg(time)
+           : kind == AlertKind::Done ? WhileAwayWords::tr("under hands since %1").arg(time)
+                                     : WhileAwayWords::tr("closed %1 ago").arg(time);
 }
 
 /// Past its close the three of the card; before it the same question in the words that are still open.

@@ -13,7 +13,10 @@ namespace {
 
 using namespace std::chrono;
 
-QString say(const char* words) { return QCoreApplication::translate("Wording", words); }
+// What a translator finds these words under.
+class Wording {
+    Q_DECLARE_TR_FUNCTIONS(Wording)
+};
 
 QString twoDigits(qint64 number) { return QStringLiteral("%1").arg(number, 2, 10, QLatin1Char('0')); }
 
@@ -25,15 +28,20 @@ QString digitsOfSeconds(qint64 total)
         return QStringLiteral("%1:%2").arg(total / 60).arg(twoDigits(total % 60));
     }
     if (total < day) {
-        return say("%1 h %2").arg(total / hour).arg(twoDigits(total % hour / 60));
+        return Wording::tr("%1 h %2").arg(total / hour).arg(twoDigits(total % hour / 60));
     }
-    return say("%1 d %2 h").arg(total / day).arg(total % day / hour);
+    return Wording::tr("%1 d %2 h").arg(total / day).arg(total % day / hour);
 }
 
 QDateTime local(Instant at, const Manner& manner)
 {
     return QDateTime::fromMSecsSinceEpoch(at.time_since_epoch().count(), manner.zone);
 }
+
+// How a language writes dates, in the letters of QLocale::toString.
+class Formats {
+    Q_DECLARE_TR_FUNCTIONS(Formats)
+};
 
 } // namespace
 
@@ -56,32 +64,36 @@ bool countsSeconds(Span left) { return left < hours{1} && left > seconds{-1}; }
 QString spanWords(Span span)
 {
     if (span < minutes{1}) {
-        return say("%1 s").arg(std::max<qint64>(0, round<seconds>(span).count()));
+        return Wording::tr("%1 s").arg(std::max<qint64>(0, round<seconds>(span).count()));
     }
     const auto wholeMinutes = round<minutes>(span);
     if (wholeMinutes < hours{1}) {
-        return say("%1 min").arg(wholeMinutes.count());
+        return Wording::tr("%1 min").arg(wholeMinutes.count());
     }
     if (wholeMinutes < hours{24}) {
         const auto rest = (wholeMinutes % hours{1}).count();
         const qint64 whole = floor<hours>(wholeMinutes).count();
-        return rest == 0 ? say("%1 h").arg(whole) : say("%1 h %2").arg(whole).arg(twoDigits(rest));
+        return rest == 0 ? Wording::tr("%1 h").arg(whole) : Wording::tr("%1 h %2").arg(whole).arg(twoDigits(rest));
     }
     const auto wholeHours = round<hours>(span);
     const qint64 wholeDays = wholeHours / hours{24};
     const auto rest = (wholeHours % hours{24}).count();
-    const QString dayWords = wholeDays == 1 ? say("1 day") : say("%1 days").arg(wholeDays);
-    return rest == 0 ? dayWords : say("%1 %2 h").arg(dayWords).arg(rest);
+    const QString dayWords =
+        wholeDays == 1 ? Wording::tr("1 day") : Wording::tr("%n days", nullptr, static_cast<int>(wholeDays));
+    return rest == 0 ? dayWords : Wording::tr("%1 %2 h").arg(dayWords).arg(rest);
 }
 
 QString rangeWords(Span least, Span most)
 {
     const QString from = spanWords(least);
     const QString to = spanWords(most);
-    return from == to ? from : say("about %1 to %2").arg(from, to);
+    return from == to ? from : Wording::tr("about %1 to %2").arg(from, to);
 }
 
-QString agoWords(Span age) { return age < minutes{1} ? say("just now") : say("%1 ago").arg(spanWords(age)); }
+QString agoWords(Span age)
+{
+    return age < minutes{1} ? Wording::tr("just now") : Wording::tr("%1 ago").arg(spanWords(age));
+}
 
 QString timeOfDay(Instant at, const Manner& manner)
 {
@@ -97,21 +109,21 @@ QString clockTime(Instant at, Instant now, const Manner& manner)
         return time;
     }
     if (std::abs(apart) < 7) {
-        return say("%1 %2").arg(manner.locale.dayName(then.date().dayOfWeek(), QLocale::ShortFormat), time);
+        return Wording::tr("%1 %2").arg(manner.locale.dayName(then.date().dayOfWeek(), QLocale::ShortFormat), time);
     }
-    return say("%1 %2").arg(manner.locale.toString(then.date(), QStringLiteral("d MMM")), time);
+    return Wording::tr("%1 %2").arg(manner.locale.toString(then.date(), Formats::tr("d MMM")), time);
 }
 
 QString temperatureWords(Temperature temperature, const Manner& manner)
 {
     const double shown = manner.fahrenheit ? temperature.fahrenheit() : temperature.celsius();
     const QString number = manner.locale.toString(shown, 'f', manner.fahrenheit ? 0 : 1);
-    return manner.fahrenheit ? say("%1 °F").arg(number) : say("%1 °C").arg(number);
+    return manner.fahrenheit ? Wording::tr("%1 °F").arg(number) : Wording::tr("%1 °C").arg(number);
 }
 
 QString humidityWords(Humidity humidity, const Manner& manner)
 {
-    return say("%1 %").arg(manner.locale.toString(std::lround(inPercent(humidity))));
+    return Wording::tr("%1 %").arg(manner.locale.toString(std::lround(inPercent(humidity))));
 }
 
 QString missWords(rules::Miss miss)
@@ -120,15 +132,15 @@ QString missWords(rules::Miss miss)
     case rules::Miss::Nothing:
         return {};
     case rules::Miss::Minutes:
-        return say("a miss costs minutes");
+        return Wording::tr("a miss costs minutes");
     case rules::Miss::FreshMix:
-        return say("a miss costs a fresh mix");
+        return Wording::tr("a miss costs a fresh mix");
     case rules::Miss::Afternoon:
-        return say("a miss costs an afternoon");
+        return Wording::tr("a miss costs an afternoon");
     case rules::Miss::Day:
-        return say("a miss costs a day");
+        return Wording::tr("a miss costs a day");
     case rules::Miss::Piece:
-        return say("a miss costs the piece");
+        return Wording::tr("a miss costs the piece");
     }
     return {};
 }
@@ -152,7 +164,8 @@ QString joined(const QStringList& words)
 QString isolated(const QString& name)
 {
     // Unicode Bidirectional Algorithm (UAX #9): first strong isolate, pop directional isolate.
-    return name.isRightToLeft() ? QChar(0x2068) + name + QChar(0x2069) : name;
+    const bool turns = name.isRightToLeft() != (QLocale().textDirection() == Qt::RightToLeft);
+    return turns ? QChar(0x2068) + name + QChar(0x2069) : name;
 }
 
 QString text(const std::string& utf8) { return QString::fromStdString(utf8); }

@@ -53,7 +53,8 @@ QString numberWords(const std::string& number);
 
 /// The words of a list, joined the way a line on a card is: "a · b".
 QString joined(const QStringList& words);
-/// A person's or piece's own name inside a sentence: kept together whichever way it is written.
+/// A person's or piece's own name inside a sentence: kept together where it runs the other way than the language that
+/// is spoken (the direction of QLocale's default).
 QString isolated(const QString& name);
 
 QString text(const std::string& utf8);

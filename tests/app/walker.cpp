@@ -1,5 +1,7 @@
 #include "tests/app/walker.h"
 
+#include "tests/language/escaped.h"
+
 #include <QFontMetricsF>
 #include <QImage>
 #include <QPainter>
@@ -82,6 +84,14 @@ bool isSaidWhole(const parts::ActView& view, const QString& words)
     });
 }
 
+/// What stands on a button says what it does: it is never shortened, whatever the language.
+bool isLabel(const parts::ActView::Part& part, const Item& item)
+{
+    return std::ranges::any_of(part.scene->hits, [&](const Hit& hit) {
+        return hit.kind == HitKind::BenchAct && hit.canAct() && QRectF(hit.rect).contains(item.rect);
+    });
+}
+
 void walkItems(Walk& walk, const parts::ActView& view, const parts::ActView::Part& part, const Look& look)
 {
     QRectF all;
@@ -101,6 +111,9 @@ void walkItems(Walk& walk, const parts::ActView& view, const parts::ActView::Par
             if (under.rect().contains(at) && under.pixelColor(at) != item.ground) {
                 walk.faults << QStringLiteral("\"%1\" stands on %2, not on %3")
                                    .arg(item.text, under.pixelColor(at).name(), item.ground.name());
+            }
+            if (item.text != item.whole && (walk.wholeLabels || isTestLanguage()) && isLabel(part, item)) {
+                walk.faults << QStringLiteral("a button's words are cut off: \"%1\"").arg(item.whole);
             }
             if (item.text != item.whole && !isSaidWhole(view, item.whole)) {
                 walk.faults << QStringLiteral("cut off and said nowhere: \"%1\"").arg(item.whole);
@@ -144,6 +157,7 @@ double apart(const QRect& a, const QRect& b)
 void Walk::over(const parts::ActView& view, const Look& look)
 {
     walkHits(*this, view, look);
+    faults << escapedFrom(view);
     for (const auto& part : view.shown()) {
         walkItems(*this, view, part, look);
     }

@@ -14,7 +14,8 @@ struct Walk {
     int acts = 0;      ///< spots that do something
     int benchActs = 0; ///< of them those of the bench
     int texts = 0;
-    int pairs = 0; ///< pairs of colours measured
+    int pairs = 0;            ///< pairs of colours measured
+    bool wholeLabels = false; ///< wanted: no words on a button of the bench are shortened
 
     void over(const parts::ActView& view, const parts::Look& look);
     /// Gaps between the spots of several views of one window.

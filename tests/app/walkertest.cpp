@@ -4,7 +4,9 @@
 #include "app/shell/mainwindow.h"
 #include "tests/app/details.h"
 #include "tests/app/samples.h"
+#include "tests/language/spoken.h"
 
+#include <QLocale>
 #include <QWidget>
 #include <gtest/gtest.h>
 
@@ -18,12 +20,14 @@ struct Way {
     double scale;
     bool rtl;
     bool left;
+    QString language = {}; ///< that every word comes in; empty: English
 };
 
 std::ostream& operator<<(std::ostream& out, const Way& way)
 {
     return out << way.size.width() << "x" << way.size.height() << " theme " << int(way.theme) << " dpi " << way.dpi
-               << " scale " << way.scale << (way.rtl ? " rtl" : "") << (way.left ? " left" : "");
+               << " scale " << way.scale << (way.rtl ? " rtl" : "") << (way.left ? " left" : "") << " "
+               << way.language.toStdString();
 }
 
 std::vector<Way> ways()
@@ -42,6 +46,14 @@ std::vector<Way> ways()
     all.push_back({{1024, 600}, parts::Theme::Dark, 96, 1.0, false, false});
     all.push_back({{800, 560}, parts::Theme::Light, 96, 1.0, true, false});
     all.push_back({{640, 400}, parts::Theme::Light, 96, 1.0, false, false});
+    const std::vector<Way> english = all;
+    for (const Way& way : english) {
+        for (const QString& language : languagesWalked()) {
+            all.push_back(way);
+            all.back().language = language;
+            all.back().rtl = QLocale(all.back().language).textDirection() == Qt::RightToLeft;
+        }
+    }
     return all;
 }
 
@@ -55,7 +67,7 @@ protected:
         window.setLookSettings({way.theme, way.scale, false, way.left, way.dpi});
         window.bench().setManner(samples::manner());
         window.bench().setDetails(&m_details);
-        window.addSpace(QStringLiteral("rules"), QStringLiteral("Rules"), new QWidget);
+        window.addSpace(QStringLiteral("rules"), QStringLiteral("Heron bowl"), new QWidget);
         window.show();
     }
 
@@ -76,6 +88,7 @@ protected:
     static Walk walk(MainWindow& window)
     {
         Walk walk;
+        walk.wholeLabels = true;
         for (const auto* view : viewsOf(window)) {
             walk.over(*view, window.look());
         }
@@ -83,6 +96,7 @@ protected:
         return walk;
     }
 
+    const Spoken m_spoken{GetParam().language};
     parts::TapGate m_gate;
     samples::SampleDetails m_details;
 };
@@ -91,8 +105,7 @@ TEST_P(Walked, EveryActOfTheBenchCanBeHitReadAndNamed)
 {
     MainWindow window(m_gate);
     dress(window);
-    window.setBanners(
-        {{QStringLiteral("sound"), QStringLiteral("No sound on this device"), QStringLiteral("Try again")}});
+    window.setBanners({{QStringLiteral("sound"), QStringLiteral("Heron bowl"), QStringLiteral("Banded jug")}});
     for (const auto& board : {samples::richBoard(), samples::handsBoard(), samples::quietBoard(),
                               samples::crowdedBoard(9), samples::alarmedBoard(5), samples::emptyBoard()}) {
         window.setBoard(board, samples::richExtras());

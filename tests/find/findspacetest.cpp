@@ -61,7 +61,7 @@ TEST(Find, AnAnswerToAnEarlierLetterIsPassedOver)
     EXPECT_FALSE(says(space.list(), QStringLiteral("Heron bowl")));
 }
 
-class FindWalk : public testing::TestWithParam<SpaceWay> {};
+class FindWalk : public SpaceWalk {};
 
 TEST_P(FindWalk, EverySpotCanBeHitReadAndNamed)
 {
@@ -94,7 +94,7 @@ TEST_P(FindWalk, EverySpotCanBeHitReadAndNamed)
     EXPECT_TRUE(space.page().hit(QStringLiteral("find/open")));
 }
 
-INSTANTIATE_TEST_SUITE_P(Everywhere, FindWalk, testing::ValuesIn(spaceWays()));
+INSTANTIATE_TEST_SUITE_P(Everywhere, FindWalk, testing::ValuesIn(spokenWays()));
 
 } // namespace
 } // namespace mend::app

@@ -192,7 +192,8 @@ TEST(SaveElsewhereSpace, TakesAWholePathThatIsFree)
 TEST(RefusedWindowWalk, HasSpotsForAFingerInEveryWay)
 {
     const test::Scratch scratch;
-    for (const SpaceWay& way : spaceWays()) {
+    for (const SpaceWay& way : spokenWays()) {
+        const Spoken spoken(way.language);
         for (const FaultKind kind : {FaultKind::Damaged, FaultKind::Locked, FaultKind::Foreign, FaultKind::Newer}) {
             GateClock clock;
             RefusedWindow window(clock.gate, scratch / "bench.mendbench", {kind, "9"}, TestBench::at(0),

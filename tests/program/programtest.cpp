@@ -179,6 +179,24 @@ TEST_F(RealProgram, GoesBackToABackupThatAPersonPicksAndKeepsWhatStoodThere)
     EXPECT_TRUE(waitForTold(demo(), bench::What::Done, before + 1));
 }
 
+TEST_F(RealProgram, SpeaksAnotherLanguageAtOnceAndAfterARestart)
+{
+    startDemo();
+    ASSERT_TRUE(tap("Settings"));
+    ASSERT_TRUE(tapKey("settings/11"));
+    ASSERT_TRUE(tapKey("language/de"));
+    EXPECT_TRUE(reads("Das Fenster wird sofort neu geschrieben")) << qPrintable(program.all());
+    ASSERT_TRUE(tap("Werktisch")) << "the rail speaks it too";
+    EXPECT_TRUE(program.waitForSpot(QStringLiteral("Wiped back, Heron bowl"), 10'000)) << "a rule keeps its words";
+    program.askToEnd();
+    ASSERT_TRUE(program.waitUntilEnded(30'000));
+    program.start({QStringLiteral("--demo"), QStringLiteral("--size"), QStringLiteral("1280x800")});
+    ASSERT_TRUE(tap("Einstellungen")) << qPrintable(program.all());
+    ASSERT_TRUE(tapKey("settings/11"));
+    ASSERT_TRUE(tapKey("language/en"));
+    EXPECT_TRUE(reads("The window is written anew at once")) << qPrintable(program.all());
+}
+
 TEST_F(RealProgram, SaysWithinAMinuteThatItsFileIsGoneAndGoesOnElsewhereF19)
 {
     startDemo();

@@ -105,6 +105,11 @@ TEST(Wording, KeepsANameThatRunsTheOtherWayTogether)
     EXPECT_EQ(isolated(QStringLiteral("Ines Varga")), QStringLiteral("Ines Varga"));
     const QString arabic = QString::fromUtf8("نور");
     EXPECT_EQ(isolated(arabic), QChar(0x2068) + arabic + QChar(0x2069));
+    const QLocale before;
+    QLocale::setDefault(QLocale(QLocale::Hebrew)); // what is spoken runs from the right: now it is the others that turn
+    EXPECT_EQ(isolated(arabic), arabic);
+    EXPECT_EQ(isolated(QStringLiteral("Ines Varga")), QChar(0x2068) + QStringLiteral("Ines Varga") + QChar(0x2069));
+    QLocale::setDefault(before);
 }
 
 TEST(Wording, SaysWhatEveryMissCosts)

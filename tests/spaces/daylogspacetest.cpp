@@ -165,7 +165,7 @@ TEST_F(DayLogScreen, SaysWhatToDoOnAnEmptyDay)
     EXPECT_FALSE(space.chosen());
 }
 
-class DayLogWalk : public testing::TestWithParam<SpaceWay> {};
+class DayLogWalk : public SpaceWalk {};
 
 TEST_P(DayLogWalk, EverySpotCanBeHitReadAndNamed)
 {
@@ -190,13 +190,14 @@ TEST_P(DayLogWalk, EverySpotCanBeHitReadAndNamed)
     click(space.page(), QStringLiteral("log/step/-5"));
     walk("moved");
     EXPECT_GT(
-        keepPicture(space, QStringLiteral("daylog-%1-%2-%3").arg(way.size.width()).arg(int(way.theme)).arg(way.scale)),
+        keepPicture(space, QStringLiteral("daylog-%1-%2-%3").arg(way.size.width()).arg(int(way.theme)).arg(way.scale) +
+                               way.language),
         4);
     click(space.page(), QStringLiteral("log/takeback"));
     walk("taking back");
 }
 
-INSTANTIATE_TEST_SUITE_P(Everywhere, DayLogWalk, testing::ValuesIn(spaceWays()));
+INSTANTIATE_TEST_SUITE_P(Everywhere, DayLogWalk, testing::ValuesIn(spokenWays()));
 
 } // namespace
 } // namespace mend::app

@@ -213,7 +213,7 @@ TEST_F(RulesScreen, ListsWhatIsWrongWithARefusedFile)
     EXPECT_TRUE(says(space.list(), QStringLiteral("own/gold.json, line 12")));
 }
 
-class RulesWalk : public testing::TestWithParam<SpaceWay> {};
+class RulesWalk : public SpaceWalk {};
 
 TEST_P(RulesWalk, EverySpotCanBeHitReadAndNamed)
 {
@@ -229,10 +229,11 @@ TEST_P(RulesWalk, EverySpotCanBeHitReadAndNamed)
     space.show();
     const auto name = [&](const char* page) {
         return QStringLiteral("rules-%1-%2-%3-%4")
-            .arg(QLatin1String(page))
-            .arg(way.size.width())
-            .arg(int(way.theme))
-            .arg(way.scale);
+                   .arg(QLatin1String(page))
+                   .arg(way.size.width())
+                   .arg(int(way.theme))
+                   .arg(way.scale) +
+               way.language;
     };
     const auto walk = [&](const char* step) {
         const Walk found = walkSheets({&space.list(), &space.page()}, way.look());
@@ -257,7 +258,7 @@ TEST_P(RulesWalk, EverySpotCanBeHitReadAndNamed)
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Everywhere, RulesWalk, testing::ValuesIn(spaceWays()));
+INSTANTIATE_TEST_SUITE_P(Everywhere, RulesWalk, testing::ValuesIn(spokenWays()));
 
 } // namespace
 } // namespace mend::app

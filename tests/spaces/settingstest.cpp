@@ -22,6 +22,9 @@ SettingsNow given()
                   {PlaceId(3), "Cabinet", record::PlaceKind::Cabinet, 4}};
     now.sound.devices = {QStringLiteral("Speakers"), QStringLiteral("Headphones")};
     now.pedalKey = QStringLiteral("F13");
+    now.languages = {{QStringLiteral("en"), QStringLiteral("English")},
+                     {QStringLiteral("de"), QStringLiteral("Deutsch")}};
+    now.spoken = QStringLiteral("English");
     now.backups = {{now_ - hours(3), QStringLiteral("bench-2026-11-28T10-00-00.000Z.mendbackup"), 2'500'000},
                    {now_ - hours(27), QStringLiteral("bench-2026-11-27T10-00-00.000Z.mendbackup"), 2'400'000}};
     now.backupFolder = QStringLiteral("/home/ruta/bench/backups");
@@ -376,7 +379,25 @@ TEST_F(SettingsScreen, OnlyOwnWordsCanBeSetBack)
     EXPECT_EQ(told, QStringList({QStringLiteral("quote.estimate"), QString()}));
 }
 
-class SettingsWalk : public testing::TestWithParam<SpaceWay> {};
+TEST_F(SettingsScreen, OffersEveryLanguageByItsOwnName)
+{
+    QStringList chosen;
+    QObject::connect(&space, &SettingsSpace::languageChosen, &space,
+                     [seen = &chosen](const QString& code) { *seen << code; });
+    open(SettingsPage::Language);
+    EXPECT_TRUE(says(space.page(), QStringLiteral("Deutsch")));
+    EXPECT_TRUE(says(space.list(), QStringLiteral("English"))) << "what is spoken now";
+    EXPECT_TRUE(space.page().hit(QStringLiteral("language/"))->chosen) << "nothing was told: as the machine";
+    tap("language/de");
+    tap("language/");
+    EXPECT_EQ(chosen, (QStringList{QStringLiteral("de"), QString()}));
+    SettingsNow now = given();
+    now.studio.language = "de";
+    space.setNow(now);
+    EXPECT_TRUE(space.page().hit(QStringLiteral("language/de"))->chosen);
+}
+
+class SettingsWalk : public SpaceWalk {};
 
 TEST_P(SettingsWalk, EverySpotOfEveryPageCanBeHitReadAndNamed)
 {
@@ -389,7 +410,7 @@ TEST_P(SettingsWalk, EverySpotOfEveryPageCanBeHitReadAndNamed)
     space.setNow(given());
     space.show();
     space.setPaperTexts(paperTexts());
-    for (int page = 0; page <= int(SettingsPage::Backup); ++page) {
+    for (int page = 0; page <= int(SettingsPage::Owners); ++page) {
         space.openSettings(static_cast<SettingsPage>(page));
         if (static_cast<SettingsPage>(page) == SettingsPage::Sound) {
             space.askHeard();
@@ -401,15 +422,16 @@ TEST_P(SettingsWalk, EverySpotOfEveryPageCanBeHitReadAndNamed)
         EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "") << "page " << page;
         EXPECT_GE(found.acts, 1) << "page " << page;
         EXPECT_GT(keepPicture(space, QStringLiteral("settings-%1-%2-%3-%4")
-                                         .arg(page)
-                                         .arg(way.size.width())
-                                         .arg(int(way.theme))
-                                         .arg(way.scale)),
+                                             .arg(page)
+                                             .arg(way.size.width())
+                                             .arg(int(way.theme))
+                                             .arg(way.scale) +
+                                         way.language),
                   4);
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Everywhere, SettingsWalk, testing::ValuesIn(spaceWays()));
+INSTANTIATE_TEST_SUITE_P(Everywhere, SettingsWalk, testing::ValuesIn(spokenWays()));
 
 } // namespace
 } // namespace mend::app

@@ -1,6 +1,7 @@
 #include "tests/spaces/spacewalk.h"
 
 #include <QDir>
+#include <QLocale>
 #include <QSet>
 #include <algorithm>
 
@@ -9,7 +10,7 @@ namespace mend::app {
 std::ostream& operator<<(std::ostream& out, const SpaceWay& way)
 {
     return out << way.size.width() << "x" << way.size.height() << " theme " << int(way.theme) << " dpi " << way.dpi
-               << " scale " << way.scale << (way.rtl ? " rtl" : "");
+               << " scale " << way.scale << (way.rtl ? " rtl" : "") << " " << way.language.toStdString();
 }
 
 std::vector<SpaceWay> spaceWays()
@@ -19,6 +20,20 @@ std::vector<SpaceWay> spaceWays()
             {{1148, 704}, Theme::HighContrast, 96, 1.0, true}, {{1148, 704}, Theme::Light, 96, 1.5, false},
             {{1100, 640}, Theme::Dark, 96, 2.0, true},         {{1700, 1000}, Theme::Light, 149, 1.0, false},
             {{1700, 1000}, Theme::Dark, 149, 1.5, true},       {{500, 320}, Theme::Light, 96, 1.0, false}};
+}
+
+std::vector<SpaceWay> spokenWays()
+{
+    std::vector<SpaceWay> ways = spaceWays();
+    const std::vector<SpaceWay> english = ways;
+    for (const SpaceWay& way : english) {
+        for (const QString& language : languagesWalked()) {
+            ways.push_back(way);
+            ways.back().language = language;
+            ways.back().rtl = QLocale(ways.back().language).textDirection() == Qt::RightToLeft;
+        }
+    }
+    return ways;
 }
 
 namespace {

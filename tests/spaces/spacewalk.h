@@ -3,9 +3,11 @@
 #include "app/parts/sheetview.h"
 #include "app/parts/tapgate.h"
 #include "tests/app/walker.h"
+#include "tests/language/spoken.h"
 
 #include <QTest>
 #include <QWidget>
+#include <gtest/gtest.h>
 
 #include <vector>
 
@@ -18,11 +20,19 @@ struct SpaceWay {
     double dpi = 96.0;
     double scale = 1.0;
     bool rtl = false;
+    QString language = {}; ///< that every word comes in; empty: English
 
     parts::Look look() const { return parts::lookOf(theme, parts::Measure(dpi, scale)); }
 };
 std::ostream& operator<<(std::ostream& out, const SpaceWay& way);
 std::vector<SpaceWay> spaceWays();
+/// The same, and each of them in every other language.
+std::vector<SpaceWay> spokenWays();
+
+/// A walk in one of these ways.
+class SpaceWalk : public testing::TestWithParam<SpaceWay> {
+    const Spoken m_spoken{GetParam().language};
+};
 
 /// Everything that the walker finds in these sheets of a shown space: their spots, words and colours, and
 /// the lines to type into, which have to be as high as a finger and named.

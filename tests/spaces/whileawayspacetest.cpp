@@ -132,7 +132,7 @@ TEST_F(WhileAwayScreen, TakesANightsLowestAndHighest)
     EXPECT_EQ(nights.front().second, Temperature::fromCelsius(19));
 }
 
-class WhileAwayWalk : public testing::TestWithParam<SpaceWay> {};
+class WhileAwayWalk : public SpaceWalk {};
 
 TEST_P(WhileAwayWalk, EverySpotCanBeHitReadAndNamed)
 {
@@ -148,11 +148,12 @@ TEST_P(WhileAwayWalk, EverySpotCanBeHitReadAndNamed)
     EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "");
     EXPECT_EQ(found.benchActs, 13);
     EXPECT_GT(keepPicture(
-                  space, QStringLiteral("whileaway-%1-%2-%3").arg(way.size.width()).arg(int(way.theme)).arg(way.scale)),
+                  space, QStringLiteral("whileaway-%1-%2-%3").arg(way.size.width()).arg(int(way.theme)).arg(way.scale) +
+                             way.language),
               4);
 }
 
-INSTANTIATE_TEST_SUITE_P(Everywhere, WhileAwayWalk, testing::ValuesIn(spaceWays()));
+INSTANTIATE_TEST_SUITE_P(Everywhere, WhileAwayWalk, testing::ValuesIn(spokenWays()));
 
 } // namespace
 } // namespace mend::app

@@ -59,7 +59,7 @@ struct WholeWindow {
 const std::array<QString, 4> keys{QStringLiteral("log"), QStringLiteral("rules"), QStringLiteral("settings"),
                                   QStringLiteral("whileaway")};
 
-class WindowWalk : public testing::TestWithParam<SpaceWay> {};
+class WindowWalk : public SpaceWalk {};
 
 TEST_P(WindowWalk, EverySpaceStandsInTheOneWindowWithTheMostUrgentThingInSight)
 {
@@ -78,19 +78,28 @@ TEST_P(WindowWalk, EverySpaceStandsInTheOneWindowWithTheMostUrgentThingInSight)
         }
         found.gaps(views, whole.window.look());
         EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "") << key.toStdString();
-        EXPECT_GT(
-            keepPicture(
-                whole.window,
-                QStringLiteral("window-%1-%2-%3-%4").arg(key).arg(way.size.width()).arg(int(way.theme)).arg(way.scale)),
-            4);
+        EXPECT_GT(keepPicture(whole.window, QStringLiteral("window-%1-%2-%3-%4%5")
+                                                .arg(key)
+                                                .arg(way.size.width())
+                                                .arg(int(way.theme))
+                                                .arg(way.scale)
+                                                .arg(way.language)),
+                  4);
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Everywhere, WindowWalk,
-                         testing::Values(SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.0, false},
-                                         SpaceWay{{1280, 800}, parts::Theme::Dark, 96, 1.0, false},
-                                         SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.5, false},
-                                         SpaceWay{{1920, 1200}, parts::Theme::HighContrast, 149, 1.0, true}));
+INSTANTIATE_TEST_SUITE_P(
+    Everywhere, WindowWalk,
+    testing::Values(SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.0, false},
+                    SpaceWay{{1280, 800}, parts::Theme::Dark, 96, 1.0, false},
+                    SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.5, false},
+                    SpaceWay{{1920, 1200}, parts::Theme::HighContrast, 149, 1.0, true},
+                    SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.0, false, QStringLiteral("en_XA")},
+                    SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.5, false, QStringLiteral("en_XA")},
+                    SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.0, true, QStringLiteral("he_XB")},
+                    SpaceWay{{1280, 800}, parts::Theme::Dark, 96, 1.5, true, QStringLiteral("he_XB")},
+                    SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.0, false, QStringLiteral("de")},
+                    SpaceWay{{1280, 800}, parts::Theme::Light, 96, 1.5, false, QStringLiteral("de")}));
 
 TEST(SpacesInTheWindow, TheRailNamesOnlySpacesThatHaveAWord)
 {
