@@ -64,6 +64,20 @@ QString languageFor(const QString& wish, const QStringList& machine)
     return english();
 }
 
+QLocale localeFor(const QString& code, const QLocale& machine)
+{
+    const QLocale plain(code);
+    if (machine.language() == plain.language()) {
+        return machine;
+    }
+    const QLocale there(plain.language(), machine.territory());
+    const bool isKnown = there.language() == plain.language() && there.territory() == machine.territory();
+    if (isKnown && machine.language() != QLocale::C && !code.contains(QLatin1Char('_'))) {
+        return there;
+    }
+    return code == english() ? QLocale(QLocale::English, QLocale::World) : plain;
+}
+
 Tongue::~Tongue() { beSilent(); }
 
 void Tongue::beSilent()
@@ -80,8 +94,7 @@ bool Tongue::speak(const QString& wish)
     const bool isTranslated = isFile || code != english();
     const bool isRead = !isTranslated || (m_words.load(isFile ? wish : fileFor(code)) && !nameIn(m_words).isEmpty());
     const QString spoken = isRead ? code : english();
-    const QLocale machine = QLocale::system();
-    m_locale = machine.language() == QLocale(spoken).language() ? machine : QLocale(spoken);
+    m_locale = localeFor(spoken, QLocale::system());
     if (isTranslated && isRead) {
         if (m_qtWords.load(QLocale(spoken), QStringLiteral("qtbase"), QStringLiteral("_"),
                            QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {

@@ -25,6 +25,11 @@ QString spokenLanguage();
 /// The language for this wish; where none was told, the first of the machine's that there is, else English.
 QString languageFor(const QString& wish, const QStringList& machine);
 
+/// How days and figures are written in this language: as this machine does it where it speaks the same, else in the way
+/// of its country. English on a machine whose country is not known to write it is that of the world: the day stands
+/// before the month.
+QLocale localeFor(const QString& code, const QLocale& machine);
+
 /// What the program speaks. One at a time: it tells Qt which words to use, which way they run and, where Qt's own
 /// words are installed, those of the small menu in a line that is typed into.
 class Tongue {

@@ -43,6 +43,25 @@ TEST(Tongue, FollowsTheWishThenTheMachineThenEnglish)
     EXPECT_EQ(of("xx", {}), "en");
 }
 
+TEST(Tongue, WritesDaysAsTheMachineDoesAndNeverAmericanUnasked)
+{
+    const QDate day(2026, 11, 28);
+    const auto written = [day](const char* code, const QLocale& machine) {
+        return localeFor(QString::fromLatin1(code), machine).toString(day, QLocale::LongFormat).toStdString();
+    };
+    const QLocale germany(QLocale::German, QLocale::Germany);
+    const QLocale states(QLocale::English, QLocale::UnitedStates);
+    const QLocale kingdom(QLocale::English, QLocale::UnitedKingdom);
+    EXPECT_EQ(written("en", QLocale::c()), "Saturday, 28 November 2026");
+    EXPECT_EQ(written("en", states), "Saturday, November 28, 2026");
+    EXPECT_EQ(written("en", kingdom), "Saturday, 28 November 2026");
+    EXPECT_EQ(written("en", germany), "Saturday, 28 November 2026");
+    EXPECT_EQ(written("en", QLocale(QLocale::Czech, QLocale::Czechia)), "Saturday, 28 November 2026");
+    EXPECT_EQ(written("de", germany), "Samstag, 28. November 2026");
+    EXPECT_EQ(written("de", states), "Samstag, 28. November 2026");
+    EXPECT_EQ(written("de", QLocale::c()), "Samstag, 28. November 2026");
+}
+
 TEST(Tongue, SpeaksWholeSentencesPluralsAndFigures)
 {
     Tongue tongue;
