@@ -33,15 +33,16 @@ constexpr Tick ticks[] = {
 
 void IntakeForm::addConsent()
 {
-    m_sheet.head(intakeWords("What is agreed"));
-    m_sheet.say(intakeWords("I ask the studio to mend my piece as said above. Damage that cannot be seen now may come "
-                            "to light, and a mended piece is not for food or drink. What is ticked below holds."));
+    m_sheet.head(IntakeSpace::tr("What is agreed"));
+    m_sheet.say(
+        IntakeSpace::tr("I ask the studio to mend my piece as said above. Damage that cannot be seen now may come "
+                        "to light, and a mended piece is not for food or drink. What is ticked below holds."));
     Sheet::Choices all;
-    all.label = intakeWords("Tap to change");
+    all.label = IntakeSpace::tr("Tap to change");
     for (const Tick& each : ticks) {
         const bool set = m_page.visit.consent.*each.held;
         all.choices.push_back({QStringLiteral("intake/consent/") + QLatin1String(each.key),
-                               intakeWords(set ? each.yes : each.no),
+                               IntakeSpace::tr(set ? each.yes : each.no),
                                {},
                                changing([held = each.held](record::Intake& page) {
                                    page.visit.consent.*held = !(page.visit.consent.*held);
@@ -57,13 +58,13 @@ void IntakeForm::addSigning()
 {
     const Consent& consent = m_page.visit.consent;
     if (consent.how != record::Signature::OnPaper) {
-        m_sheet.say(intakeWords("Signed here by the owner:"), Sheet::Tone::Quiet);
+        m_sheet.say(IntakeSpace::tr("Signed here by the owner:"), Sheet::Tone::Quiet);
         m_sheet.add(Sheet::Inset{QStringLiteral("intake/sign"), 120});
     }
     Sheet::Choices how;
     const bool onPaper = consent.how == record::Signature::OnPaper;
     how.choices.push_back({QStringLiteral("intake/onpaper"),
-                           intakeWords("Signed on paper"),
+                           IntakeSpace::tr("Signed on paper"),
                            {},
                            [space = &m_space, onPaper] {
                                space->m_pad->clear();
@@ -75,7 +76,7 @@ void IntakeForm::addSigning()
                            false,
                            onPaper});
     if (consent.how == record::Signature::Drawn) {
-        how.choices.push_back({QStringLiteral("intake/signanew"), intakeWords("Sign anew"), {}, [space = &m_space] {
+        how.choices.push_back({QStringLiteral("intake/signanew"), IntakeSpace::tr("Sign anew"), {}, [space = &m_space] {
                                    space->m_pad->clear();
                                }});
     }

@@ -14,12 +14,6 @@ namespace {
 constexpr std::size_t peopleOffered = 3;
 constexpr qsizetype lastDigits = 2;
 
-/// Enough of a contact to ask "is it the one that ends in 42?", too little for whoever else reads it.
-QString contactHint(const record::Customer& person)
-{
-    const QString key = text(record::phoneKey(person.contact));
-    return key.isEmpty() ? QString() : intakeWords("phone ends in %1").arg(key.right(lastDigits));
-}
 } // namespace
 
 IntakeForm::IntakeForm(IntakeSpace& space) : m_space(space), m_page(space.m_page)
@@ -31,8 +25,8 @@ IntakeForm::IntakeForm(IntakeSpace& space) : m_space(space), m_page(space.m_page
 
 Sheet IntakeForm::take()
 {
-    m_sheet.title = intakeWords("Intake");
-    m_sheet.beside = intakeWords("from top to bottom; the rest can follow");
+    m_sheet.title = IntakeSpace::tr("Intake");
+    m_sheet.beside = IntakeSpace::tr("from top to bottom; the rest can follow");
     addOwner();
     addPiece();
     addMending();
@@ -76,8 +70,8 @@ Sheet::Field IntakeForm::words(const char* key, const QString& label, std::strin
 
 void IntakeForm::addOwner()
 {
-    m_sheet.head(intakeWords("Whose it is"));
-    Sheet::Field name = words("owner/name", intakeWords("Name"), m_page.owner.name);
+    m_sheet.head(IntakeSpace::tr("Whose it is"));
+    Sheet::Field name = words("owner/name", IntakeSpace::tr("Name"), m_page.owner.name);
     name.edited = [space = &m_space](const QString& typed) {
         record::Customer& owner = space->m_page.owner;
         if (owner.id.isSet()) { // another name is another person, until somebody says otherwise
@@ -91,32 +85,40 @@ void IntakeForm::addOwner()
         Q_EMIT space->nameTyped(typed);
     };
     m_sheet.add(std::move(name));
-    Sheet::Field contact = words("owner/contact", intakeWords("Phone, mail or address"), m_page.owner.contact, true);
+    Sheet::Field contact =
+        words("owner/contact", IntakeSpace::tr("Phone, mail or address"), m_page.owner.contact, true);
     m_sheet.add(std::move(contact));
     offerKnown();
     offerHers();
+}
+
+/// Enough of a contact to ask "is it the one that ends in 42?", too little for whoever else reads it.
+QString IntakeForm::contactHint(const record::Customer& person)
+{
+    const QString key = text(record::phoneKey(person.contact));
+    return key.isEmpty() ? QString() : IntakeSpace::tr("phone ends in %1").arg(key.right(lastDigits));
 }
 
 /// Somebody known already, so that one person does not become two; two are never made one unasked.
 void IntakeForm::offerKnown()
 {
     if (m_page.owner.id.isSet()) {
-        m_sheet.say(intakeWords("Known already: the piece goes to the same person."), Sheet::Tone::Quiet);
+        m_sheet.say(IntakeSpace::tr("Known already: the piece goes to the same person."), Sheet::Tone::Quiet);
         return;
     }
     if (m_space.m_known.empty() || m_page.owner.name.empty() || m_page.samePersonAnswered) {
         return;
     }
     Sheet::Choices known;
-    known.label = intakeWords("Was it somebody of these?");
+    known.label = IntakeSpace::tr("Was it somebody of these?");
     for (std::size_t i = 0; i < std::min(peopleOffered, m_space.m_known.size()); ++i) {
         const record::Customer& person = m_space.m_known[i];
         known.choices.push_back({QStringLiteral("intake/owner/%1").arg(person.id.value()),
                                  service::isolated(text(person.name)), contactHint(person),
                                  [space = &m_space, person] { space->choose(person); }});
     }
-    known.choices.push_back({QStringLiteral("intake/owner/new"), intakeWords("None of them"),
-                             intakeWords("somebody new"),
+    known.choices.push_back({QStringLiteral("intake/owner/new"), IntakeSpace::tr("None of them"),
+                             IntakeSpace::tr("somebody new"),
                              changing([](record::Intake& page) { page.samePersonAnswered = true; })});
     m_sheet.add(std::move(known));
 }
@@ -128,7 +130,7 @@ void IntakeForm::offerHers()
         return;
     }
     Sheet::Choices back;
-    back.label = intakeWords("Does one of their pieces come back?");
+    back.label = IntakeSpace::tr("Does one of their pieces come back?");
     for (const record::Piece& piece : m_space.m_hers) {
         if (back.choices.size() == peopleOffered) {
             break;
@@ -153,7 +155,7 @@ void IntakeForm::offerHers()
     }
     using record::CameFor;
     Sheet::Choices why;
-    why.label = intakeWords("Why it is here again");
+    why.label = IntakeSpace::tr("Why it is here again");
     const auto add = [&](const char* key, const QString& label, CameFor reason) {
         why.choices.push_back({QStringLiteral("intake/why/") + QLatin1String(key),
                                label,
@@ -162,16 +164,16 @@ void IntakeForm::offerHers()
                                false,
                                m_page.visit.cameFor == reason});
     };
-    add("join", intakeWords("A join gave way"), CameFor::JoinFailed);
-    add("anew", intakeWords("Broken anew"), CameFor::BrokenAnew);
-    add("fragment", intakeWords("A fragment was found"), CameFor::FragmentFound);
-    add("another", intakeWords("Something else"), CameFor::Another);
+    add("join", IntakeSpace::tr("A join gave way"), CameFor::JoinFailed);
+    add("anew", IntakeSpace::tr("Broken anew"), CameFor::BrokenAnew);
+    add("fragment", IntakeSpace::tr("A fragment was found"), CameFor::FragmentFound);
+    add("another", IntakeSpace::tr("Something else"), CameFor::Another);
     m_sheet.add(std::move(why));
 }
 
 void IntakeForm::addPiece()
 {
-    m_sheet.head(intakeWords("What it is"));
+    m_sheet.head(IntakeSpace::tr("What it is"));
     askBenchName();
     askFragments();
     addAccessories();
@@ -180,17 +182,17 @@ void IntakeForm::addPiece()
 void IntakeForm::askBenchName()
 {
     m_sheet.add(
-        words("piece/benchName", intakeWords("Called at the bench, such as “Heron bowl”"), m_page.piece.benchName));
-    m_sheet.add(words("piece/looks", intakeWords("What it looks like"), m_page.piece.looks, true));
+        words("piece/benchName", IntakeSpace::tr("Called at the bench, such as “Heron bowl”"), m_page.piece.benchName));
+    m_sheet.add(words("piece/looks", IntakeSpace::tr("What it looks like"), m_page.piece.looks, true));
     const auto alike = m_space.m_answers ? m_space.m_answers->alikeNames(m_page) : std::vector<std::string>{};
     if (alike.empty() || m_page.alikeNamesAccepted || m_page.piece.benchName.empty()) {
         return;
     }
     Sheet::Choices keep;
-    keep.label =
-        intakeWords("It sounds like “%1” in the house: a word more tells them apart by ear.").arg(text(alike.front()));
+    keep.label = IntakeSpace::tr("It sounds like “%1” in the house: a word more tells them apart by ear.")
+                     .arg(text(alike.front()));
     keep.choices = {
-        {QStringLiteral("intake/alike"), intakeWords("Keep both names"), {}, changing([](record::Intake& page) {
+        {QStringLiteral("intake/alike"), IntakeSpace::tr("Keep both names"), {}, changing([](record::Intake& page) {
              page.alikeNamesAccepted = true;
          })}};
     m_sheet.add(std::move(keep));
@@ -201,13 +203,13 @@ void IntakeForm::askFragments()
     const QString key = QStringLiteral("piece/fragments");
     Sheet::Field field;
     field.key = key;
-    field.label = intakeWords("or another count");
+    field.label = IntakeSpace::tr("or another count");
     field.figures = true;
     const auto typed = m_space.m_typed.find(key);
     field.value = typed != m_space.m_typed.end() ? typed->second
                   : m_page.piece.fragments > 0   ? QString::number(m_page.piece.fragments)
                                                  : QString();
-    field.unit = intakeWords("fragments");
+    field.unit = IntakeSpace::tr("fragments");
     field.fault = fault("piece/fragments");
     const auto told = [space = &m_space, key](const QString& words) {
         bool good = false;
@@ -219,7 +221,7 @@ void IntakeForm::askFragments()
     };
     field.edited = told;
     Sheet::Choices counts;
-    counts.label = intakeWords("Fragments, counted");
+    counts.label = IntakeSpace::tr("Fragments, counted");
     for (const int count : {2, 3, 4, 5, 6, 8, 10}) {
         counts.choices.push_back({QStringLiteral("intake/fragments/%1").arg(count),
                                   QString::number(count),
@@ -235,13 +237,18 @@ void IntakeForm::askFragments()
 void IntakeForm::addAccessories()
 {
     Sheet::Choices with;
-    with.label = intakeWords("What came with it");
-    const std::vector<std::pair<const char*, QString>> usual{{"lid", intakeWords("Lid")},
-                                                             {"stand", intakeWords("Stand")},
-                                                             {"box", intakeWords("Box")},
-                                                             {"crumbs", intakeWords("Bag of crumbs")}};
-    for (const auto& [key, label] : usual) {
-        const std::string what = label.toLower().toStdString();
+    with.label = IntakeSpace::tr("What came with it");
+    struct Usual {
+        const char* key;
+        QString label;
+        QString written; ///< in a sentence: not every language begins a noun with a small letter there
+    };
+    const std::vector<Usual> usual{{"lid", IntakeSpace::tr("Lid"), IntakeSpace::tr("lid")},
+                                   {"stand", IntakeSpace::tr("Stand"), IntakeSpace::tr("stand")},
+                                   {"box", IntakeSpace::tr("Box"), IntakeSpace::tr("box")},
+                                   {"crumbs", IntakeSpace::tr("Bag of crumbs"), IntakeSpace::tr("bag of crumbs")}};
+    for (const auto& [key, label, written] : usual) {
+        const std::string what = written.toStdString();
         const auto has = [what](const record::Accessory& each) { return each.what == what; };
         const bool chosen = std::ranges::any_of(m_page.visit.accessories, has);
         with.choices.push_back({QStringLiteral("intake/with/") + QLatin1String(key),
@@ -262,7 +269,7 @@ void IntakeForm::addAccessories()
 
 void IntakeForm::addMending()
 {
-    m_sheet.head(intakeWords("How it will be mended"));
+    m_sheet.head(IntakeSpace::tr("How it will be mended"));
     Sheet::Choices ways;
     for (const IntakeNow::Procedure& each : m_space.m_now.procedures) {
         const std::string key = each.key.toStdString();

@@ -4,9 +4,6 @@
 
 namespace mend::app {
 
-/// Words of the page, in the language of the window.
-inline QString intakeWords(const char* words) { return IntakeSpace::tr(words); }
-
 /// Says the page of the intake as a sheet, part by part from top to bottom.
 class IntakeForm {
 public:
@@ -16,6 +13,7 @@ public:
 private:
     void addOwner();
     void offerKnown();
+    static QString contactHint(const record::Customer& person);
     void offerHers();
     void addPiece();
     void askBenchName();

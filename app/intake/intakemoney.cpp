@@ -15,12 +15,6 @@ namespace {
 
 constexpr int daysOfWeek = 7;
 
-QDate dateOf(CivilDay day)
-{
-    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-            static_cast<int>(static_cast<unsigned>(day.day()))};
-}
-
 /// A day as people of this language type it, or as ISO 8601 has it.
 std::optional<CivilDay> typedDay(const QString& typed, const service::Manner& manner)
 {
@@ -48,7 +42,7 @@ Sheet::Field IntakeForm::money(const char* key, const QString& label, std::optio
     field.figures = true;
     field.pair = pair;
     const bool unread = !field.value.trimmed().isEmpty() && !to;
-    field.fault = unread ? intakeWords("An amount such as 120 or 120.50, nothing else.") : fault(key);
+    field.fault = unread ? IntakeSpace::tr("An amount such as 120 or 120.50, nothing else.") : fault(key);
     field.edited = [space = &m_space, held = &to, name](const QString& words) {
         space->m_typed[name] = words;
         *held = moneyFrom(words.trimmed().toStdString(), space->m_now.currency);
@@ -61,11 +55,12 @@ void IntakeForm::addPromise()
 {
     const CivilDay today = m_space.m_now.today;
     Sheet::Choices weeks;
-    weeks.label = intakeWords("Promised in");
+    weeks.label = IntakeSpace::tr("Promised in");
     for (const int count : {2, 3, 4, 6, 8}) {
         const CivilDay day = plusDays(today, count * daysOfWeek);
-        weeks.choices.push_back({QStringLiteral("intake/promise/%1").arg(count), intakeWords("%1 weeks").arg(count),
-                                 m_space.m_now.manner.locale.toString(dateOf(day), QStringLiteral("ddd d MMM")),
+        weeks.choices.push_back({QStringLiteral("intake/promise/%1").arg(count),
+                                 IntakeSpace::tr("%n weeks", nullptr, count),
+                                 service::shortDayWords(day, m_space.m_now.manner),
                                  [space = &m_space, day] {
                                      space->m_typed.erase(QStringLiteral("promised"));
                                      space->m_page.promised = day;
@@ -76,14 +71,14 @@ void IntakeForm::addPromise()
     m_sheet.add(std::move(weeks));
     Sheet::Field other;
     other.key = QStringLiteral("promised");
-    other.label =
-        intakeWords("or on another day, such as %1")
-            .arg(m_space.m_now.manner.locale.toString(dateOf(plusDays(today, daysOfWeek)), QLocale::ShortFormat));
+    other.label = IntakeSpace::tr("or on another day, such as %1")
+                      .arg(m_space.m_now.manner.locale.toString(service::dateOf(plusDays(today, daysOfWeek)),
+                                                                QLocale::ShortFormat));
     other.figures = true;
     const auto typed = m_space.m_typed.find(other.key);
     other.value = typed != m_space.m_typed.end() ? typed->second : QString();
     const bool unread = !other.value.trimmed().isEmpty() && !m_page.promised;
-    other.fault = unread ? intakeWords("That is no day of the calendar.") : fault("promised");
+    other.fault = unread ? IntakeSpace::tr("That is no day of the calendar.") : fault("promised");
     other.edited = [space = &m_space, key = other.key](const QString& words) {
         space->m_typed[key] = words;
         space->m_page.promised = typedDay(words, space->m_now.manner);
@@ -99,9 +94,9 @@ void IntakeForm::addPromise()
 void IntakeForm::addMoney()
 {
     record::Consent& consent = m_page.visit.consent;
-    m_sheet.add(money("visit/consent/priceFrom", intakeWords("Price from"), consent.priceFrom));
-    m_sheet.add(money("visit/consent/priceTo", intakeWords("to"), consent.priceTo, true));
-    m_sheet.add(money("deposit", intakeWords("Deposit paid now"), m_page.deposit));
+    m_sheet.add(money("visit/consent/priceFrom", IntakeSpace::tr("Price from"), consent.priceFrom));
+    m_sheet.add(money("visit/consent/priceTo", IntakeSpace::tr("to"), consent.priceTo, true));
+    m_sheet.add(money("deposit", IntakeSpace::tr("Deposit paid now"), m_page.deposit));
 }
 
 } // namespace mend::app

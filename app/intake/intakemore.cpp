@@ -48,7 +48,7 @@ void IntakeForm::addMore()
 {
     Sheet::Choices toggle;
     toggle.choices = {{QStringLiteral("intake/more"),
-                       m_space.m_more ? intakeWords("Less") : intakeWords("More about it"),
+                       m_space.m_more ? IntakeSpace::tr("Less") : IntakeSpace::tr("More about it"),
                        {},
                        [space = &m_space] {
                            space->m_more = !space->m_more;
@@ -62,19 +62,20 @@ void IntakeForm::addMore()
     }
     askOptions();
     record::Visit& visit = m_page.visit;
+    m_sheet.add(words("visit/condition/seen", IntakeSpace::tr("What is seen: cracks, losses, old mends"),
+                      visit.condition.seen));
     m_sheet.add(
-        words("visit/condition/seen", intakeWords("What is seen: cracks, losses, old mends"), visit.condition.seen));
-    m_sheet.add(words("visit/condition/inferred", intakeWords("What you make of it"), visit.condition.inferred, true));
-    m_sheet.add(words("visit/wishes", intakeWords("What the owner would like"), visit.wishes));
-    m_sheet.add(words("visit/story", intakeWords("What the owner tells of it"), visit.story, true));
-    m_sheet.add(words("piece/maker", intakeWords("Maker or place"), m_page.piece.maker));
-    m_sheet.add(words("piece/marks", intakeWords("Marks on it"), m_page.piece.marks, true));
-    m_sheet.add(money("visit/declaredValue", intakeWords("Worth, as the owner says"), visit.declaredValue));
+        words("visit/condition/inferred", IntakeSpace::tr("What you make of it"), visit.condition.inferred, true));
+    m_sheet.add(words("visit/wishes", IntakeSpace::tr("What the owner would like"), visit.wishes));
+    m_sheet.add(words("visit/story", IntakeSpace::tr("What the owner tells of it"), visit.story, true));
+    m_sheet.add(words("piece/maker", IntakeSpace::tr("Maker or place"), m_page.piece.maker));
+    m_sheet.add(words("piece/marks", IntakeSpace::tr("Marks on it"), m_page.piece.marks, true));
+    m_sheet.add(money("visit/declaredValue", IntakeSpace::tr("Worth, as the owner says"), visit.declaredValue));
     addOldMends();
     addMeasures();
     using record::Body;
     Sheet::Choices body;
-    body.label = intakeWords("Its body");
+    body.label = IntakeSpace::tr("Its body");
     const auto add = [&](const char* key, const QString& label, Body value) {
         body.choices.push_back({QStringLiteral("intake/body/") + QLatin1String(key),
                                 label,
@@ -83,9 +84,9 @@ void IntakeForm::addMore()
                                 false,
                                 m_page.piece.body == value});
     };
-    add("porous", intakeWords("Porous"), Body::Porous);
-    add("vitrified", intakeWords("Vitrified"), Body::Vitrified);
-    add("unknown", intakeWords("Not known"), Body::Unknown);
+    add("porous", IntakeSpace::tr("Porous"), Body::Porous);
+    add("vitrified", IntakeSpace::tr("Vitrified"), Body::Vitrified);
+    add("unknown", IntakeSpace::tr("Not known"), Body::Unknown);
     m_sheet.add(std::move(body));
 }
 
@@ -95,7 +96,7 @@ void IntakeForm::addOldMends()
     const QString key = QStringLiteral("visit/condition/oldMends");
     Sheet::Field field;
     field.key = key;
-    field.label = intakeWords("Old mends, one behind the other with ; between them");
+    field.label = IntakeSpace::tr("Old mends, one behind the other with ; between them");
     QStringList told;
     for (const std::string& mend : m_page.visit.condition.oldMends) {
         told += text(mend);
@@ -109,8 +110,9 @@ void IntakeForm::addOldMends()
     };
     m_sheet.add(std::move(field));
     Sheet::Choices holding;
-    holding.label = intakeWords("What is in it from before? It says how warm the piece may get and which solvent may "
-                                "come near it.");
+    holding.label =
+        IntakeSpace::tr("What is in it from before? It says how warm the piece may get and which solvent may "
+                        "come near it.");
     for (const IntakeNow::Named& material : m_space.m_now.oldMaterials) {
         const std::string name = material.key.toStdString();
         holding.choices.push_back({QStringLiteral("intake/old/") + material.key,
@@ -132,7 +134,7 @@ void IntakeForm::askOptions()
         return;
     }
     Sheet::Choices options;
-    options.label = intakeWords("Also agreed, where it is wanted");
+    options.label = IntakeSpace::tr("Also agreed, where it is wanted");
     for (const IntakeNow::Named& stage : procedure->options) {
         const std::string key = stage.key.toStdString();
         options.choices.push_back({QStringLiteral("intake/option/") + stage.key,
@@ -167,7 +169,7 @@ Sheet::Field IntakeForm::measure(const char* key, const QString& label, const QS
         return number && *number > 0 && *number <= largest ? number : std::nullopt;
     };
     if (!field.value.trimmed().isEmpty() && !read(field.value)) {
-        field.fault = intakeWords("A number above nothing, such as 82 or %1.").arg(locale.toString(82.5));
+        field.fault = IntakeSpace::tr("A number above nothing, such as 82 or %1.").arg(locale.toString(82.5));
     }
     field.edited = [space = &m_space, name, read, told = std::move(told)](const QString& words) {
         space->m_typed[name] = words;
@@ -182,7 +184,7 @@ Sheet::Field IntakeForm::length(const char* key, const QString& label, std::opti
     const bool inches = m_space.m_now.manner.inches;
     const double unit = inches ? mmPerInch : 1.0;
     return measure(
-        key, label, inches ? intakeWords("in") : intakeWords("mm"), to ? inMillimetres(*to) / unit : 0,
+        key, label, inches ? IntakeSpace::tr("in") : IntakeSpace::tr("mm"), to ? inMillimetres(*to) / unit : 0,
         [held = &to, unit](std::optional<double> value) {
             *held = value ? std::optional(millimetres(*value * unit)) : std::nullopt;
         },
@@ -196,26 +198,27 @@ Sheet::Field IntakeForm::run(const char* key, const QString& label, Length& to, 
     constexpr double mmPerCm = 10.0;
     const double unit = inches ? mmPerInch : mmPerCm;
     return measure(
-        key, label, inches ? intakeWords("in") : intakeWords("cm"), inMillimetres(to) / unit,
+        key, label, inches ? IntakeSpace::tr("in") : IntakeSpace::tr("cm"), inMillimetres(to) / unit,
         [held = &to, unit](std::optional<double> value) { *held = millimetres(value.value_or(0) * unit); }, pair);
 }
 
 void IntakeForm::addMeasures()
 {
     record::Piece& piece = m_page.piece;
-    m_sheet.add(length("piece/size/height", intakeWords("Height"), piece.size.height));
-    m_sheet.add(length("piece/size/width", intakeWords("Width"), piece.size.width, true));
-    m_sheet.add(length("piece/size/depth", intakeWords("Depth"), piece.size.depth));
-    m_sheet.add(length("piece/size/wall", intakeWords("Wall at the break"), piece.size.wall, true));
+    m_sheet.add(length("piece/size/height", IntakeSpace::tr("Height"), piece.size.height));
+    m_sheet.add(length("piece/size/width", IntakeSpace::tr("Width"), piece.size.width, true));
+    m_sheet.add(length("piece/size/depth", IntakeSpace::tr("Depth"), piece.size.depth));
+    m_sheet.add(length("piece/size/wall", IntakeSpace::tr("Wall at the break"), piece.size.wall, true));
     const bool ounces = m_space.m_now.manner.inches;
     const double unit = ounces ? gramsPerOunce : 1.0;
-    m_sheet.add(measure("piece/size/mass", intakeWords("Weight"), ounces ? intakeWords("oz") : intakeWords("g"),
+    m_sheet.add(measure("piece/size/mass", IntakeSpace::tr("Weight"),
+                        ounces ? IntakeSpace::tr("oz") : IntakeSpace::tr("g"),
                         piece.size.mass ? inGrams(*piece.size.mass) / unit : 0,
                         [held = &piece.size.mass, unit](std::optional<double> value) {
                             *held = value ? std::optional(grams(*value * unit)) : std::nullopt;
                         }));
-    m_sheet.add(run("piece/seam", intakeWords("Seams on both faces, added up"), piece.seam));
-    m_sheet.add(run("piece/chip", intakeWords("Chips and losses to fill, added up"), piece.chip, true));
+    m_sheet.add(run("piece/seam", IntakeSpace::tr("Seams on both faces, added up"), piece.seam));
+    m_sheet.add(run("piece/chip", IntakeSpace::tr("Chips and losses to fill, added up"), piece.chip, true));
 }
 
 } // namespace mend::app

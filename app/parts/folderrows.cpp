@@ -8,7 +8,10 @@ namespace mend::parts {
 
 namespace {
 
-QString sayFolder(const char* words) { return QCoreApplication::translate("Folders", words); }
+// What a translator finds these words under.
+class FolderWords {
+    Q_DECLARE_TR_FUNCTIONS(FolderWords)
+};
 
 } // namespace
 
@@ -19,7 +22,7 @@ int FolderRows::addTo(Sheet& sheet) const
     const QDir here(path());
     if (QDir above = here; above.cdUp()) {
         sheet.add(Sheet::Row{key + QStringLiteral("/folder/up"),
-                             sayFolder("One folder up"),
+                             FolderWords::tr("One folder up"),
                              {},
                              {},
                              [go = go, to = above.absolutePath()] { go(to); }});
@@ -30,7 +33,7 @@ int FolderRows::addTo(Sheet& sheet) const
             sheet.add(Sheet::Row{key + QStringLiteral("/folder/%1").arg(folders),
                                  each.fileName(),
                                  {},
-                                 sayFolder("folder"),
+                                 FolderWords::tr("folder"),
                                  [go = go, to = each.absoluteFilePath()] { go(to); }});
         }
     }

@@ -15,24 +15,23 @@ namespace {
 constexpr int linesShown = 50;
 constexpr int faultsShown = 20;
 
-QString sayOwner(const char* words) { return QCoreApplication::translate("OwnerList", words); }
-
-QString countWords(int count, const char* one, const char* several)
-{
-    return count == 1 ? sayOwner(one) : sayOwner(several).arg(count);
-}
+// What a translator finds these words under.
+class OwnerWords {
+    Q_DECLARE_TR_FUNCTIONS(OwnerWords)
+};
 
 void sayFaults(Sheet& sheet, const QStringList& faults)
 {
     if (faults.isEmpty()) {
         return;
     }
-    sheet.head(sayOwner("Not as it should be"));
+    sheet.head(OwnerWords::tr("Not as it should be"));
     for (const QString& fault : faults.mid(0, faultsShown)) {
         sheet.say(fault, Sheet::Tone::Grave);
     }
     if (faults.size() > faultsShown) {
-        sheet.say(sayOwner("and %1 more").arg(faults.size() - faultsShown), Sheet::Tone::Quiet);
+        sheet.say(OwnerWords::tr("and %n more", nullptr, static_cast<int>(faults.size()) - faultsShown),
+                  Sheet::Tone::Quiet);
     }
 }
 
@@ -46,7 +45,7 @@ Sheet::Row rowOf(const OwnerLine& line, int number, bool isTaken, const OwnerLis
     return {QStringLiteral("owners/line/%1").arg(number),
             line.name,
             below.join(QStringLiteral(" · ")),
-            isTaken ? sayOwner("taken in") : sayOwner("left out"),
+            isTaken ? OwnerWords::tr("taken in") : OwnerWords::tr("left out"),
             [turn = acts.turn, number] { turn(number); },
             isTaken};
 }
@@ -58,17 +57,17 @@ void addPaging(Sheet& sheet, int from, int count, const OwnerListActs& acts)
         return;
     }
     Sheet::Choices paging;
-    paging.label = sayOwner("%1 to %2 of %3").arg(from + 1).arg(std::min(from + linesShown, count)).arg(count);
-    const auto show = [&](const char* key, const char* words, int to) {
+    paging.label = OwnerWords::tr("%1 to %2 of %3").arg(from + 1).arg(std::min(from + linesShown, count)).arg(count);
+    const auto show = [&](const char* key, const QString& words, int to) {
         const bool isThere = to >= 0 && to < count;
         paging.choices.push_back(
             {QLatin1String("owners/") + QLatin1String(key),
-             sayOwner(words),
+             words,
              {},
              isThere ? std::function<void()>([go = acts.show, to] { go(to); }) : std::function<void()>()});
     };
-    show("earlier", "Those before", from - linesShown);
-    show("later", "Those after", from + linesShown);
+    show("earlier", OwnerWords::tr("Those before"), from - linesShown);
+    show("later", OwnerWords::tr("Those after"), from + linesShown);
     sheet.add(paging);
 }
 
@@ -85,14 +84,15 @@ Sheet ownerFilesSheet(const QString& folder, const service::Manner& manner, cons
     rows.go = acts.go;
     rows.pick = acts.open;
     Sheet sheet;
-    sheet.title = sayOwner("Owners from a list");
+    sheet.title = OwnerWords::tr("Owners from a list");
     sheet.beside = rows.path();
-    sheet.say(sayOwner("Choose a card file (.vcf) out of a phone or an address book, or a table (.csv) whose first "
+    sheet.say(
+        OwnerWords::tr("Choose a card file (.vcf) out of a phone or an address book, or a table (.csv) whose first "
                        "row names its columns: name, phone, mail, address, note. You see everybody before anybody is "
                        "kept."),
-              Sheet::Tone::Quiet);
+        Sheet::Tone::Quiet);
     if (rows.addTo(sheet) == 0) {
-        sheet.say(sayOwner("No such file lies in this folder."), Sheet::Tone::Quiet);
+        sheet.say(OwnerWords::tr("No such file lies in this folder."), Sheet::Tone::Quiet);
     }
     return sheet;
 }
@@ -100,39 +100,47 @@ Sheet ownerFilesSheet(const QString& folder, const service::Manner& manner, cons
 Sheet ownerListSheet(const OwnerListNow& list, const std::vector<bool>& taken, int from, const OwnerListActs& acts)
 {
     Sheet sheet;
-    sheet.title = sayOwner("Owners from a list");
+    sheet.title = OwnerWords::tr("Owners from a list");
     sheet.beside = list.file;
-    sheet.back = {QStringLiteral("owners/leave"), sayOwner("Another file"), {}, acts.leave};
+    sheet.back = {QStringLiteral("owners/leave"), OwnerWords::tr("Another file"), {}, acts.leave};
     if (!list.fault.isEmpty()) {
         sheet.say(list.fault, Sheet::Tone::Grave);
         sayFaults(sheet, list.faults);
         return sheet;
     }
     if (list.reading) {
-        sheet.say(sayOwner("It is being looked through."), Sheet::Tone::Quiet);
+        sheet.say(OwnerWords::tr("It is being looked through."), Sheet::Tone::Quiet);
         return sheet;
     }
     if (list.kept) {
-        sheet.say(countWords(*list.kept, "One owner is kept. Find brings them up by name.",
-                             "%1 owners are kept. Find brings them up by name."));
+        sheet.say(*list.kept == 1
+                      ? OwnerWords::tr("One owner is kept. Find brings them up by name.")
+                      : OwnerWords::tr("%n owners are kept. Find brings them up by name.", nullptr, *list.kept));
         return sheet;
     }
     const int count = static_cast<int>(list.lines.size());
     const int chosen = static_cast<int>(std::ranges::count(taken, true));
     const int unclear = static_cast<int>(std::ranges::count_if(list.lines, &OwnerLine::unclear));
-    sheet.say(count == 0 ? sayOwner("Nobody stands in it.")
-                         : countWords(count, "One person stands in it.", "%1 people stand in it.") + QLatin1Char(' ') +
-                               sayOwner("Tap a line to leave somebody out or to take them in."));
+    QString found = count == 0   ? OwnerWords::tr("Nobody stands in it.")
+                    : count == 1 ? OwnerWords::tr("One person stands in it.")
+                                 : OwnerWords::tr("%n people stand in it.", nullptr, count);
+    if (count > 0) {
+        found += QLatin1Char(' ') + OwnerWords::tr("Tap a line to leave somebody out or to take them in.");
+    }
+    sheet.say(found);
     if (unclear > 0) {
-        sheet.say(countWords(unclear, "One may be here already, and is left out unless you say it is somebody else.",
-                             "%1 may be here already, and are left out unless you say it is somebody else."));
+        sheet.say(unclear == 1
+                      ? OwnerWords::tr("One may be here already, and is left out unless you say it is somebody else.")
+                      : OwnerWords::tr("%n may be here already, and are left out unless you say it is somebody else.",
+                                       nullptr, unclear));
     }
     if (count > 0) {
-        sheet.add(
-            Sheet::Choices{{},
-                           {{QStringLiteral("owners/keep"), countWords(chosen, "Take in this one", "Take in these %1"),
-                             chosen > 0 ? QString() : sayOwner("nobody is chosen"),
-                             chosen > 0 ? acts.keep : std::function<void()>(), true}}});
+        sheet.add(Sheet::Choices{
+            {},
+            {{QStringLiteral("owners/keep"),
+              chosen == 1 ? OwnerWords::tr("Take in this one") : OwnerWords::tr("Take in these %n", nullptr, chosen),
+              chosen > 0 ? QString() : OwnerWords::tr("nobody is chosen"),
+              chosen > 0 ? acts.keep : std::function<void()>(), true}}});
     }
     sayFaults(sheet, list.faults);
     addPaging(sheet, from, count, acts);

@@ -89,11 +89,20 @@ QString markWords(record::MarkKind kind)
     return {};
 }
 
+QDate dateOf(CivilDay day)
+{
+    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+            static_cast<int>(static_cast<unsigned>(day.day()))};
+}
+
 QString dayWords(CivilDay day, const Manner& manner)
 {
-    const QDate date(static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-                     static_cast<int>(static_cast<unsigned>(day.day())));
-    return manner.locale.toString(date, QLocale::LongFormat);
+    return manner.locale.toString(dateOf(day), QLocale::LongFormat);
+}
+
+QString shortDayWords(CivilDay day, const Manner& manner)
+{
+    return manner.locale.toString(dateOf(day), QCoreApplication::translate("Formats", "ddd d MMM"));
 }
 
 QString progressWords(const bench::PieceState& piece, const rules::RuleBook& book, Instant now,

@@ -7,6 +7,7 @@
 #include "core/record/photo.h"
 #include "core/service/wording.h"
 
+#include <QDate>
 #include <QString>
 
 namespace mend::service {
@@ -19,6 +20,9 @@ QString markWords(record::MarkKind kind);
 
 /// A day in words, for people and papers: "Saturday, 20 March 2027".
 QString dayWords(CivilDay day, const Manner& manner);
+/// A day of this year on a button: "Sat 20 Mar".
+QString shortDayWords(CivilDay day, const Manner& manner);
+QDate dateOf(CivilDay day);
 
 /// How far a piece has come and, where it waits, from when it may go: "resting, may be collected from Saturday,
 /// 20 March 2027". Never a name.

@@ -704,6 +704,26 @@
         <source>resting</source>
         <translation>ruht</translation>
     </message>
+    <message>
+        <source>chip</source>
+        <translation>Abplatzung</translation>
+    </message>
+    <message>
+        <source>crack</source>
+        <translation>Riss</translation>
+    </message>
+    <message>
+        <source>loss</source>
+        <translation>Fehlstelle</translation>
+    </message>
+    <message>
+        <source>old mend</source>
+        <translation>alte Restaurierung</translation>
+    </message>
+    <message>
+        <source>stain</source>
+        <translation>Fleck</translation>
+    </message>
 </context>
 <context>
     <name>FigureWords</name>
@@ -825,10 +845,25 @@
     </message>
 </context>
 <context>
+    <name>FolderWords</name>
+    <message>
+        <source>One folder up</source>
+        <translation>Einen Ordner höher</translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation>Ordner</translation>
+    </message>
+</context>
+<context>
     <name>Formats</name>
     <message>
         <source>d MMM</source>
         <translation>d. MMM</translation>
+    </message>
+    <message>
+        <source>ddd d MMM</source>
+        <translation>ddd d. MMM</translation>
     </message>
 </context>
 <context>
@@ -1032,6 +1067,116 @@
     <message>
         <source>The bench could not be opened (%1).</source>
         <translation>Die Datei ließ sich nicht öffnen (%1).</translation>
+    </message>
+</context>
+<context>
+    <name>OwnerWords</name>
+    <message>
+        <source>Not as it should be</source>
+        <translation>Nicht, wie es sein soll</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>und %n weiterer</numerusform>
+            <numerusform>und %n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>taken in</source>
+        <translation>wird aufgenommen</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>bleibt draußen</translation>
+    </message>
+    <message>
+        <source>%1 to %2 of %3</source>
+        <translation>%1 bis %2 von %3</translation>
+    </message>
+    <message>
+        <source>Those before</source>
+        <translation>Die davor</translation>
+    </message>
+    <message>
+        <source>Those after</source>
+        <translation>Die danach</translation>
+    </message>
+    <message>
+        <source>Owners from a list</source>
+        <translation>Eigentümer aus einer Liste</translation>
+    </message>
+    <message>
+        <source>Choose a card file (.vcf) out of a phone or an address book, or a table (.csv) whose first row names its columns: name, phone, mail, address, note. You see everybody before anybody is kept.</source>
+        <translation>Wählen Sie eine Kartendatei (.vcf) aus Telefon oder Adressbuch, oder eine Tabelle (.csv), deren erste Zeile die Spalten nennt: name, phone, mail, address, note. Sie sehen alle, bevor jemand behalten wird.</translation>
+    </message>
+    <message>
+        <source>No such file lies in this folder.</source>
+        <translation>In diesem Ordner liegt keine solche Datei.</translation>
+    </message>
+    <message>
+        <source>Another file</source>
+        <translation>Eine andere Datei</translation>
+    </message>
+    <message>
+        <source>It is being looked through.</source>
+        <translation>Sie wird gerade durchgesehen.</translation>
+    </message>
+    <message>
+        <source>One owner is kept. Find brings them up by name.</source>
+        <translation>Ein Eigentümer ist behalten. „Suchen“ findet ihn nach Namen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n owners are kept. Find brings them up by name.</source>
+        <translation>
+            <numerusform>%n Eigentümer ist behalten. „Suchen“ findet ihn nach Namen.</numerusform>
+            <numerusform>%n Eigentümer sind behalten. „Suchen“ findet sie nach Namen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody stands in it.</source>
+        <translation>Niemand steht darin.</translation>
+    </message>
+    <message>
+        <source>One person stands in it.</source>
+        <translation>Eine Person steht darin.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n people stand in it.</source>
+        <translation>
+            <numerusform>%n Person steht darin.</numerusform>
+            <numerusform>%n Personen stehen darin.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tap a line to leave somebody out or to take them in.</source>
+        <translation>Tippen Sie eine Zeile an, um jemanden wegzulassen oder aufzunehmen.</translation>
+    </message>
+    <message>
+        <source>One may be here already, and is left out unless you say it is somebody else.</source>
+        <translation>Eine ist vielleicht schon hier und bleibt draußen, außer Sie sagen, es ist jemand anderes.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n may be here already, and are left out unless you say it is somebody else.</source>
+        <translation>
+            <numerusform>%n ist vielleicht schon hier und bleibt draußen, außer Sie sagen, es ist jemand anderes.</numerusform>
+            <numerusform>%n sind vielleicht schon hier und bleiben draußen, außer Sie sagen, es ist jemand anderes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Take in this one</source>
+        <translation>Diese aufnehmen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Take in these %n</source>
+        <translation>
+            <numerusform>Diese %n aufnehmen</numerusform>
+            <numerusform>Diese %n aufnehmen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nobody is chosen</source>
+        <translation>niemand ist gewählt</translation>
     </message>
 </context>
 <context>
@@ -2139,105 +2284,6 @@
     </message>
 </context>
 <context>
-    <name>mend::app::AddPieceSpace</name>
-    <message>
-        <source>Add a piece</source>
-        <translation>Ein Stück annehmen</translation>
-    </message>
-    <message>
-        <source>How it will be mended</source>
-        <translation>Wie es restauriert wird</translation>
-    </message>
-    <message>
-        <source>%1 is taken in as %2.</source>
-        <translation>%1 ist als %2 angenommen.</translation>
-    </message>
-    <message>
-        <source>the rest can be told later</source>
-        <translation>das Übrige hat Zeit</translation>
-    </message>
-    <message>
-        <source>Something is still missing: see above.</source>
-        <translation>Es fehlt noch etwas: siehe oben.</translation>
-    </message>
-    <message>
-        <source>Take it in</source>
-        <translation>Annehmen</translation>
-    </message>
-    <message>
-        <source>Take in: %1</source>
-        <translation>Annehmen: %1</translation>
-    </message>
-    <message>
-        <source>Back to the bench</source>
-        <translation>Zurück zum Werktisch</translation>
-    </message>
-    <message>
-        <source>Every window on the bench comes from the procedure. It can be read whole under Rules.</source>
-        <translation>Jedes Zeitfenster am Werktisch kommt aus dem Verfahren. Unter „Regeln“ lässt es sich ganz lesen.</translation>
-    </message>
-    <message>
-        <source>Give it a name: it is called by it at the bench.</source>
-        <translation>Geben Sie ihm einen Namen: so heißt es am Werktisch.</translation>
-    </message>
-    <message>
-        <source>Too long to be spoken: two or three short words are enough.</source>
-        <translation>Zu lang zum Sprechen: zwei oder drei kurze Wörter genügen.</translation>
-    </message>
-    <message>
-        <source>Another piece in hand is called so: give one that tells them apart by ear.</source>
-        <translation>Ein anderes Stück im Haus heißt so: wählen Sie einen Namen, der sich unterscheiden lässt.</translation>
-    </message>
-    <message>
-        <source>The name is spoken aloud, so it must not hold the owner&apos;s.</source>
-        <translation>Der Name wird laut gesprochen, darf also den des Eigentümers nicht enthalten.</translation>
-    </message>
-    <message>
-        <source>What it is called at the bench, such as “Heron bowl”</source>
-        <translation>Wie es am Werktisch heißt, etwa „Reiherschale“</translation>
-    </message>
-    <message>
-        <source>Whose it is</source>
-        <translation>Wem es gehört</translation>
-    </message>
-    <message>
-        <source>Whose is it? A name is enough.</source>
-        <translation>Wem gehört es? Ein Name genügt.</translation>
-    </message>
-    <message>
-        <source>How to reach them, if you like</source>
-        <translation>Wie sie zu erreichen sind, wenn Sie mögen</translation>
-    </message>
-    <message>
-        <source>Known already; the piece goes to the same person.</source>
-        <translation>Schon bekannt; das Stück kommt zur selben Person.</translation>
-    </message>
-    <message>
-        <source>Or somebody known already:</source>
-        <translation>Oder jemand, der schon bekannt ist:</translation>
-    </message>
-    <message>
-        <source>How many fragments came in</source>
-        <translation>Wie viele Scherben es sind</translation>
-    </message>
-    <message>
-        <source>fragments</source>
-        <translation>Scherben</translation>
-    </message>
-    <message>
-        <source>Count them: a whole number from 1 to %1.</source>
-        <translation>Zählen Sie sie: eine ganze Zahl von 1 bis %1.</translation>
-    </message>
-    <message>
-        <source>not chosen yet</source>
-        <translation>noch nicht gewählt</translation>
-    </message>
-    <message>
-        <source>Choose a procedure: every window comes from it.</source>
-        <translation>Wählen Sie ein Verfahren: jedes Zeitfenster kommt daraus.</translation>
-    </message>
-</context>
-<context>
     <name>mend::app::Alarm</name>
     <message>
         <source>A window is open on the bench</source>
@@ -2494,6 +2540,10 @@
         <source>Find</source>
         <translation>Suchen</translation>
     </message>
+    <message>
+        <source>Intake</source>
+        <translation>Annahme</translation>
+    </message>
 </context>
 <context>
     <name>mend::app::Filed</name>
@@ -2642,10 +2692,6 @@
         <translation>Eigentümer verbergen</translation>
     </message>
     <message>
-        <source>Number, name, phone, what it looks like</source>
-        <translation>Nummer, Name, Telefon, Aussehen</translation>
-    </message>
-    <message>
         <source>Nothing may be collected, nothing is late, nothing waits for its owner.</source>
         <translation>Nichts kann abgeholt werden, nichts ist überfällig, nichts wartet auf seinen Eigentümer.</translation>
     </message>
@@ -2668,6 +2714,10 @@
     <message>
         <source>People</source>
         <translation>Leute</translation>
+    </message>
+    <message>
+        <source>Number, name, phone, looks</source>
+        <translation>Nummer, Name, Telefon, Aussehen</translation>
     </message>
 </context>
 <context>
@@ -2966,6 +3016,471 @@
     </message>
 </context>
 <context>
+    <name>mend::app::IntakeLink</name>
+    <message>
+        <source>It is not in the file: %1. The page stays; try again.</source>
+        <translation>Es steht nicht in der Datei: %1. Das Blatt bleibt; versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>An old mend, of what is unknown</source>
+        <translation>Alte Restaurierung, Material unbekannt</translation>
+    </message>
+    <message>
+        <source>Epoxy</source>
+        <translation>Epoxidharz</translation>
+    </message>
+    <message>
+        <source>Acrylic resin</source>
+        <translation>Acrylharz</translation>
+    </message>
+    <message>
+        <source>Urushi</source>
+        <translation>Urushi</translation>
+    </message>
+    <message>
+        <source>Plaster</source>
+        <translation>Gips</translation>
+    </message>
+    <message>
+        <source>Wax or tape</source>
+        <translation>Wachs oder Klebeband</translation>
+    </message>
+</context>
+<context>
+    <name>mend::app::IntakeSpace</name>
+    <message>
+        <source>Can be undone</source>
+        <translation>Wieder lösbar</translation>
+    </message>
+    <message>
+        <source>Need not be undone</source>
+        <translation>Muss nicht lösbar sein</translation>
+    </message>
+    <message>
+        <source>May show</source>
+        <translation>Darf sichtbar sein</translation>
+    </message>
+    <message>
+        <source>Should not show</source>
+        <translation>Soll unsichtbar sein</translation>
+    </message>
+    <message>
+        <source>Metal on it</source>
+        <translation>Metall darauf</translation>
+    </message>
+    <message>
+        <source>No metal</source>
+        <translation>Kein Metall</translation>
+    </message>
+    <message>
+        <source>Not for food</source>
+        <translation>Nicht für Speisen</translation>
+    </message>
+    <message>
+        <source>Food not spoken of</source>
+        <translation>Speisen nicht besprochen</translation>
+    </message>
+    <message>
+        <source>Hidden damage told</source>
+        <translation>Verborgene Schäden besprochen</translation>
+    </message>
+    <message>
+        <source>Hidden damage untold</source>
+        <translation>Verborgene Schäden nicht besprochen</translation>
+    </message>
+    <message>
+        <source>Pictures may be shown</source>
+        <translation>Bilder dürfen gezeigt werden</translation>
+    </message>
+    <message>
+        <source>Pictures kept here</source>
+        <translation>Bilder bleiben hier</translation>
+    </message>
+    <message>
+        <source>Intake</source>
+        <translation>Annahme</translation>
+    </message>
+    <message>
+        <source>What is taken in</source>
+        <translation>Was angenommen wird</translation>
+    </message>
+    <message>
+        <source>This page was left half filled; it goes on where you stopped.</source>
+        <translation>Dieses Blatt blieb halb ausgefüllt; es geht weiter, wo Sie aufgehört haben.</translation>
+    </message>
+    <message>
+        <source>%1 is taken in as %2.</source>
+        <translation>%1 ist als %2 angenommen.</translation>
+    </message>
+    <message>
+        <source>Taken in</source>
+        <translation>Angenommen</translation>
+    </message>
+    <message>
+        <source>Tag and papers</source>
+        <translation>Anhänger und Papiere</translation>
+    </message>
+    <message>
+        <source>To the bench</source>
+        <translation>Zum Werktisch</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Of</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Fragments</source>
+        <translation>Scherben</translation>
+    </message>
+    <message>
+        <source>With it</source>
+        <translation>Dabei</translation>
+    </message>
+    <message>
+        <source>Promised for</source>
+        <translation>Zugesagt für</translation>
+    </message>
+    <message>
+        <source>On the bench</source>
+        <translation>Auf den Werktisch</translation>
+    </message>
+    <message>
+        <source>agreed and signed</source>
+        <translation>vereinbart und unterschrieben</translation>
+    </message>
+    <message>
+        <source>Only received</source>
+        <translation>Nur eingegangen</translation>
+    </message>
+    <message>
+        <source>agreed later</source>
+        <translation>Vereinbarung folgt</translation>
+    </message>
+    <message>
+        <source>Keep the page</source>
+        <translation>Blatt behalten</translation>
+    </message>
+    <message>
+        <source>Empty it</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>Empty the page</source>
+        <translation>Blatt leeren</translation>
+    </message>
+    <message>
+        <source>What is agreed</source>
+        <translation>Was vereinbart ist</translation>
+    </message>
+    <message>
+        <source>I ask the studio to mend my piece as said above. Damage that cannot be seen now may come to light, and a mended piece is not for food or drink. What is ticked below holds.</source>
+        <translation>Ich beauftrage das Atelier, mein Stück wie oben gesagt zu restaurieren. Schäden, die jetzt nicht zu sehen sind, können zutage treten, und ein restauriertes Stück ist nicht für Speisen und Getränke. Was unten gewählt ist, gilt.</translation>
+    </message>
+    <message>
+        <source>Tap to change</source>
+        <translation>Zum Ändern antippen</translation>
+    </message>
+    <message>
+        <source>Signed here by the owner:</source>
+        <translation>Hier vom Eigentümer unterschrieben:</translation>
+    </message>
+    <message>
+        <source>Signed on paper</source>
+        <translation>Auf Papier unterschrieben</translation>
+    </message>
+    <message>
+        <source>Sign anew</source>
+        <translation>Neu unterschreiben</translation>
+    </message>
+    <message>
+        <source>from top to bottom; the rest can follow</source>
+        <translation>von oben nach unten; der Rest kann folgen</translation>
+    </message>
+    <message>
+        <source>Whose it is</source>
+        <translation>Wem es gehört</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Phone, mail or address</source>
+        <translation>Telefon, E-Mail oder Anschrift</translation>
+    </message>
+    <message>
+        <source>Known already: the piece goes to the same person.</source>
+        <translation>Schon bekannt: das Stück kommt zur selben Person.</translation>
+    </message>
+    <message>
+        <source>Was it somebody of these?</source>
+        <translation>War es jemand von diesen?</translation>
+    </message>
+    <message>
+        <source>None of them</source>
+        <translation>Niemand davon</translation>
+    </message>
+    <message>
+        <source>somebody new</source>
+        <translation>jemand Neues</translation>
+    </message>
+    <message>
+        <source>Does one of their pieces come back?</source>
+        <translation>Kommt eines ihrer Stücke zurück?</translation>
+    </message>
+    <message>
+        <source>Why it is here again</source>
+        <translation>Warum es wieder hier ist</translation>
+    </message>
+    <message>
+        <source>A join gave way</source>
+        <translation>Eine Klebung hat nachgegeben</translation>
+    </message>
+    <message>
+        <source>Broken anew</source>
+        <translation>Neu zerbrochen</translation>
+    </message>
+    <message>
+        <source>A fragment was found</source>
+        <translation>Eine Scherbe fand sich</translation>
+    </message>
+    <message>
+        <source>Something else</source>
+        <translation>Etwas anderes</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Called at the bench, such as “Heron bowl”</source>
+        <translation>Name am Werktisch, etwa „Reiherschale“</translation>
+    </message>
+    <message>
+        <source>What it looks like</source>
+        <translation>Wie es aussieht</translation>
+    </message>
+    <message>
+        <source>It sounds like “%1” in the house: a word more tells them apart by ear.</source>
+        <translation>Es klingt wie „%1“ im Haus: ein Wort mehr, und man hört den Unterschied.</translation>
+    </message>
+    <message>
+        <source>Keep both names</source>
+        <translation>Beide Namen behalten</translation>
+    </message>
+    <message>
+        <source>or another count</source>
+        <translation>oder eine andere Zahl</translation>
+    </message>
+    <message>
+        <source>fragments</source>
+        <translation>Scherben</translation>
+    </message>
+    <message>
+        <source>Fragments, counted</source>
+        <translation>Scherben, gezählt</translation>
+    </message>
+    <message>
+        <source>What came with it</source>
+        <translation>Was dabei war</translation>
+    </message>
+    <message>
+        <source>Lid</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <source>lid</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <source>Stand</source>
+        <translation>Ständer</translation>
+    </message>
+    <message>
+        <source>stand</source>
+        <translation>Ständer</translation>
+    </message>
+    <message>
+        <source>Box</source>
+        <translation>Kasten</translation>
+    </message>
+    <message>
+        <source>box</source>
+        <translation>Kasten</translation>
+    </message>
+    <message>
+        <source>Bag of crumbs</source>
+        <translation>Tüte mit Krümeln</translation>
+    </message>
+    <message>
+        <source>bag of crumbs</source>
+        <translation>Tüte mit Krümeln</translation>
+    </message>
+    <message>
+        <source>How it will be mended</source>
+        <translation>Wie es restauriert wird</translation>
+    </message>
+    <message>
+        <source>Less</source>
+        <translation>Weniger</translation>
+    </message>
+    <message>
+        <source>More about it</source>
+        <translation>Mehr dazu</translation>
+    </message>
+    <message>
+        <source>What is seen: cracks, losses, old mends</source>
+        <translation>Was zu sehen ist: Risse, Fehlstellen, alte Restaurierungen</translation>
+    </message>
+    <message>
+        <source>What you make of it</source>
+        <translation>Was Sie daraus schließen</translation>
+    </message>
+    <message>
+        <source>What the owner would like</source>
+        <translation>Was der Eigentümer wünscht</translation>
+    </message>
+    <message>
+        <source>What the owner tells of it</source>
+        <translation>Was der Eigentümer davon erzählt</translation>
+    </message>
+    <message>
+        <source>Maker or place</source>
+        <translation>Werkstatt oder Herkunft</translation>
+    </message>
+    <message>
+        <source>Marks on it</source>
+        <translation>Marken darauf</translation>
+    </message>
+    <message>
+        <source>Worth, as the owner says</source>
+        <translation>Wert, nach Angabe des Eigentümers</translation>
+    </message>
+    <message>
+        <source>Its body</source>
+        <translation>Sein Scherben</translation>
+    </message>
+    <message>
+        <source>Porous</source>
+        <translation>Porös</translation>
+    </message>
+    <message>
+        <source>Vitrified</source>
+        <translation>Dicht gesintert</translation>
+    </message>
+    <message>
+        <source>Not known</source>
+        <translation>Nicht bekannt</translation>
+    </message>
+    <message>
+        <source>An amount such as 120 or 120.50, nothing else.</source>
+        <translation>Ein Betrag wie 120 oder 120,50, sonst nichts.</translation>
+    </message>
+    <message>
+        <source>Promised in</source>
+        <translation>Zugesagt in</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n weeks</source>
+        <translation>
+            <numerusform>%n Woche</numerusform>
+            <numerusform>%n Wochen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>or on another day, such as %1</source>
+        <translation>oder an einem anderen Tag, etwa %1</translation>
+    </message>
+    <message>
+        <source>That is no day of the calendar.</source>
+        <translation>Diesen Tag gibt es im Kalender nicht.</translation>
+    </message>
+    <message>
+        <source>Price from</source>
+        <translation>Preis von</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <source>Deposit paid now</source>
+        <translation>Anzahlung jetzt</translation>
+    </message>
+    <message>
+        <source>phone ends in %1</source>
+        <translation>Telefon endet auf %1</translation>
+    </message>
+    <message>
+        <source>Old mends, one behind the other with ; between them</source>
+        <translation>Alte Restaurierungen, hintereinander mit ; dazwischen</translation>
+    </message>
+    <message>
+        <source>What is in it from before? It says how warm the piece may get and which solvent may come near it.</source>
+        <translation>Was ist von früher darin? Es sagt, wie warm das Stück werden und welches Lösemittel ihm nahe kommen darf.</translation>
+    </message>
+    <message>
+        <source>Also agreed, where it is wanted</source>
+        <translation>Außerdem vereinbart, wo gewünscht</translation>
+    </message>
+    <message>
+        <source>A number above nothing, such as 82 or %1.</source>
+        <translation>Eine Zahl über null, etwa 82 oder %1.</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <source>Wall at the break</source>
+        <translation>Wandstärke am Bruch</translation>
+    </message>
+    <message>
+        <source>Weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>oz</source>
+        <translation>oz</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>Seams on both faces, added up</source>
+        <translation>Nähte auf beiden Seiten, zusammen</translation>
+    </message>
+    <message>
+        <source>Chips and losses to fill, added up</source>
+        <translation>Zu füllende Ausbrüche und Fehlstellen, zusammen</translation>
+    </message>
+</context>
+<context>
     <name>mend::app::MainWindow</name>
     <message>
         <source>Mendbench</source>
@@ -3032,6 +3547,45 @@
     <message>
         <source>See the backups</source>
         <translation>Sicherungen sehen</translation>
+    </message>
+</context>
+<context>
+    <name>mend::app::OwnersLink</name>
+    <message>
+        <source>May be %1, who is here: the contact is the same.</source>
+        <translation>Ist vielleicht %1, schon hier: die Anschrift ist dieselbe.</translation>
+    </message>
+    <message>
+        <source>May be %1, who is here: the name is the same.</source>
+        <translation>Ist vielleicht %1, schon hier: der Name ist derselbe.</translation>
+    </message>
+    <message>
+        <source>May be %1, who is here: the name is nearly the same.</source>
+        <translation>Ist vielleicht %1, schon hier: der Name ist fast derselbe.</translation>
+    </message>
+    <message>
+        <source>no name</source>
+        <translation>kein Name</translation>
+    </message>
+    <message>
+        <source>May be the one in line %1 of the same list.</source>
+        <translation>Steht vielleicht schon in Zeile %1 derselben Liste.</translation>
+    </message>
+    <message>
+        <source>Those who are here cannot be read now. Try again.</source>
+        <translation>Wer schon hier ist, lässt sich jetzt nicht lesen. Versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>This file cannot be read. Is it still there?</source>
+        <translation>Diese Datei lässt sich nicht lesen. Ist sie noch da?</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>Nobody of the list is kept: the bench file does not take it.</source>
+        <translation>Niemand aus der Liste ist behalten: die Datei nimmt es nicht an.</translation>
     </message>
 </context>
 <context>
@@ -3573,6 +4127,10 @@
         <source>%1 is given back unmended</source>
         <translation>%1 ist unrestauriert zurückgegeben</translation>
     </message>
+    <message>
+        <source>%1 × %2 mm</source>
+        <translation>%1 × %2 mm</translation>
+    </message>
 </context>
 <context>
     <name>mend::app::PieceSpace</name>
@@ -3667,14 +4225,6 @@
     <message>
         <source>Take these %1 photos</source>
         <translation>Diese %1 Fotos nehmen</translation>
-    </message>
-    <message>
-        <source>One folder up</source>
-        <translation>Einen Ordner höher</translation>
-    </message>
-    <message>
-        <source>folder</source>
-        <translation>Ordner</translation>
     </message>
     <message>
         <source>No photo lies in this folder.</source>
@@ -4083,6 +4633,22 @@
     <message>
         <source>After</source>
         <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>What gave way?</source>
+        <translation>Was hat nachgegeben?</translation>
+    </message>
+    <message>
+        <source>In your own words, such as “the join at the handle”</source>
+        <translation>In eigenen Worten, etwa „die Klebung am Henkel“</translation>
+    </message>
+    <message>
+        <source>It was this</source>
+        <translation>Das war es</translation>
+    </message>
+    <message>
+        <source>The tag on</source>
+        <translation>Der Anhänger auf</translation>
     </message>
 </context>
 <context>
@@ -4921,13 +5487,17 @@
         <source>%1 of them your own</source>
         <translation>%1 davon eigene</translation>
     </message>
+    <message>
+        <source>Owners from a list</source>
+        <translation>Eigentümer aus einer Liste</translation>
+    </message>
+    <message>
+        <source>out of a phone or an address book</source>
+        <translation>aus Telefon oder Adressbuch</translation>
+    </message>
 </context>
 <context>
     <name>mend::app::SpacesLink</name>
-    <message>
-        <source>Intake</source>
-        <translation>Annahme</translation>
-    </message>
     <message>
         <source>Log</source>
         <translation>Tagebuch</translation>

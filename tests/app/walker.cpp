@@ -74,12 +74,18 @@ void walkHits(Walk& walk, const parts::ActView& view, const Look& look)
     }
 }
 
-bool isSaidWhole(const parts::ActView& view, const QString& words)
+/// The letters alone: what keeps a name together where it is drawn (UAX #9, isolates) is not heard.
+QString heard(QString words) { return words.remove(QChar(0x2068)).remove(QChar(0x2069)); }
+
+bool isSaidWhole(const parts::ActView& view, const QString& drawn)
 {
-    return std::ranges::any_of(view.hits(), [&](const Hit& hit) {
-        return hit.name.contains(words) || hit.more.contains(words) ||
-               std::ranges::all_of(words.split(QStringLiteral(" · ")), [&](const QString& part) {
-                   return hit.name.contains(part) || hit.more.contains(part);
+    const QString words = heard(drawn);
+    return std::ranges::any_of(view.hits(), [&words](const Hit& hit) {
+        const QString name = heard(hit.name);
+        const QString more = heard(hit.more);
+        return name.contains(words) || more.contains(words) ||
+               std::ranges::all_of(words.split(QStringLiteral(" · ")), [&name, &more](const QString& part) {
+                   return name.contains(part) || more.contains(part);
                });
     });
 }

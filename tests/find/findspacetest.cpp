@@ -87,9 +87,7 @@ TEST_P(FindWalk, EverySpotCanBeHitReadAndNamed)
         const Walk found = walkSheets({&space.list(), &space.page()}, way.look());
         EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "") << "step " << step;
         EXPECT_GE(found.acts, 3);
-        keepPicture(
-            space,
-            QStringLiteral("find-%1-%2-%3-%4").arg(way.size.width()).arg(int(way.theme)).arg(way.scale).arg(step));
+        keepPicture(space, way.picture(QStringLiteral("find-%1").arg(step)));
     }
     EXPECT_TRUE(space.page().hit(QStringLiteral("find/open")));
 }

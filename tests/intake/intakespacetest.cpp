@@ -40,7 +40,7 @@ IntakeNow offered()
     return now;
 }
 
-class IntakeWalk : public testing::TestWithParam<SpaceWay> {};
+class IntakeWalk : public SpaceWalk {};
 
 TEST_P(IntakeWalk, EverySpotCanBeHitReadAndNamed)
 {
@@ -70,25 +70,15 @@ TEST_P(IntakeWalk, EverySpotCanBeHitReadAndNamed)
         EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "") << "step " << step;
         EXPECT_GE(found.acts, 20);
         EXPECT_EQ(found.benchActs, 2);
-        keepPicture(
-            space,
-            QStringLiteral("intake-%1-%2-%3-%4").arg(way.size.width()).arg(int(way.theme)).arg(way.scale).arg(step));
+        keepPicture(space, way.picture(QStringLiteral("intake-%1").arg(step)));
         space.form().scrollTo(space.form().height() - way.look().measure.px(80));
-        keepPicture(space, QStringLiteral("intake-%1-%2-%3-%4-lower")
-                               .arg(way.size.width())
-                               .arg(int(way.theme))
-                               .arg(way.scale)
-                               .arg(step));
+        keepPicture(space, way.picture(QStringLiteral("intake-%1-lower").arg(step)));
         space.form().scrollTo(space.form().contentHeight());
-        keepPicture(space, QStringLiteral("intake-%1-%2-%3-%4-end")
-                               .arg(way.size.width())
-                               .arg(int(way.theme))
-                               .arg(way.scale)
-                               .arg(step));
+        keepPicture(space, way.picture(QStringLiteral("intake-%1-end").arg(step)));
     }
 }
 
-INSTANTIATE_TEST_SUITE_P(Everywhere, IntakeWalk, testing::ValuesIn(spaceWays()));
+INSTANTIATE_TEST_SUITE_P(Everywhere, IntakeWalk, testing::ValuesIn(spokenWays()));
 
 TEST(Intake, IsToldOnceHoweverOftenItIsTapped)
 {

@@ -43,7 +43,8 @@ QStringList gathered()
                         QStringLiteral("mendbench-desk"), QStringLiteral("Tideline Mending"), QStringLiteral("Ruta"),
                         QStringLiteral("Tomasz"), QStringLiteral("Odile Marsh"), QStringLiteral("Speakers"),
                         QStringLiteral("Headphones"), QStringLiteral("/home/ruta/bench/backups"),
-                        QStringLiteral("kJ/mol"), QStringLiteral("mendbench"), QStringLiteral("MB"),
+                        QStringLiteral("kJ/mol"), QStringLiteral("EUR"), QStringLiteral("GBP"), QStringLiteral("lid"),
+                        QStringLiteral("stand"), QStringLiteral("mendbench"), QStringLiteral("MB"),
                         QStringLiteral("kB"), QStringLiteral("AM"), QStringLiteral("PM"),
                         // what a service has said already when a space is given it
                         QStringLiteral("today"), QStringLiteral("Put in: Cabinet"), QStringLiteral("Hands on it"),
@@ -51,13 +52,16 @@ QStringList gathered()
                         QStringLiteral("no longer stands"), QStringLiteral("closes 13:44 instead of"),
                         QStringLiteral("Joins and fills toned to the body, nothing to be seen."),
                         QStringLiteral("Joins in fast adhesive, gaps filled, a lacquer line dusted with gold."),
-                        QStringLiteral("Piet Aldous"),
+                        QStringLiteral("Piet Aldous"), QStringLiteral("Heron bowl is handed over"),
+                        QStringLiteral("Receipt at hand-over"),
                         // keys of cure laws and families of materials, which are looked up in the rule files
                         QStringLiteral("urushi"), QStringLiteral("solvent"), QStringLiteral("plaster"),
                         QStringLiteral("none"), QStringLiteral("epoxy"), QStringLiteral("lacquer"),
                         QStringLiteral("acetone")};
     const QString source = QStringLiteral(MEND_SOURCE_DIR);
-    for (const char* file : {"/tests/app/samples.cpp", "/tests/app/details.h", "/tests/find/findspacetest.cpp"}) {
+    for (const char* file :
+         {"/tests/app/samples.cpp", "/tests/app/details.h", "/tests/find/findspacetest.cpp",
+          "/tests/intake/intakespacetest.cpp", "/resources/papers/texts.json", "/tests/piece/piecesample.cpp"}) {
         addQuoted(phrases, source + QLatin1String(file));
     }
     QDirIterator rules(source + QStringLiteral("/resources/rules"), {QStringLiteral("*.json")}, QDir::Files,
@@ -96,8 +100,9 @@ const QRegularExpression& untranslated()
 void look(QStringList& escaped, const QString& shown)
 {
     static const QRegularExpression plain(QStringLiteral("[A-Za-z]{2,}"));
+    static const QRegularExpression path(QStringLiteral("(?<!\\S)/\\S+"));
     QString rest = shown.simplified();
-    rest.remove(untranslated());
+    rest.remove(untranslated()).remove(path);
     if (plain.match(rest).hasMatch()) {
         escaped << QStringLiteral("never translated: \"%1\" of \"%2\"").arg(rest.simplified(), shown.simplified());
     }

@@ -186,7 +186,7 @@ TEST_F(AtTheCounter, AfterwardsItCanBeTakenBackAndThePapersWritten)
     EXPECT_TRUE(undone);
 }
 
-class HandOverWalk : public testing::TestWithParam<SpaceWay> {};
+class HandOverWalk : public SpaceWalk {};
 
 TEST_P(HandOverWalk, EverySpotCanBeHitReadAndNamed)
 {
@@ -202,12 +202,7 @@ TEST_P(HandOverWalk, EverySpotCanBeHitReadAndNamed)
     const auto look = [&](const char* step) {
         const Walk found = walkSheets({&space.list(), &space.page()}, way.look());
         EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "") << step;
-        EXPECT_GT(keepPicture(space, QStringLiteral("handover-%1-%2-%3-%4")
-                                         .arg(QLatin1String(step))
-                                         .arg(way.size.width())
-                                         .arg(int(way.theme))
-                                         .arg(way.scale)),
-                  4);
+        EXPECT_GT(keepPicture(space, way.picture(QStringLiteral("handover-%1").arg(QLatin1String(step)))), 4);
     };
     look("begin");
     type(space.list(), QStringLiteral("fragments"), QStringLiteral("6"));
@@ -222,7 +217,7 @@ TEST_P(HandOverWalk, EverySpotCanBeHitReadAndNamed)
     look("done");
 }
 
-INSTANTIATE_TEST_SUITE_P(Everywhere, HandOverWalk, testing::ValuesIn(spaceWays()));
+INSTANTIATE_TEST_SUITE_P(Everywhere, HandOverWalk, testing::ValuesIn(spokenWays()));
 
 } // namespace
 } // namespace mend::app

@@ -227,19 +227,11 @@ TEST_P(RulesWalk, EverySpotCanBeHitReadAndNamed)
     space.setAnswers(&moves);
     space.setNow(shipped());
     space.show();
-    const auto name = [&](const char* page) {
-        return QStringLiteral("rules-%1-%2-%3-%4")
-                   .arg(QLatin1String(page))
-                   .arg(way.size.width())
-                   .arg(int(way.theme))
-                   .arg(way.scale) +
-               way.language;
-    };
     const auto walk = [&](const char* step) {
         const Walk found = walkSheets({&space.list(), &space.page()}, way.look());
         EXPECT_EQ(found.faults.join(QLatin1Char('\n')).toStdString(), "") << step;
         EXPECT_GT(found.texts, 1) << step;
-        EXPECT_GT(keepPicture(space, name(step)), 4);
+        EXPECT_GT(keepPicture(space, way.picture(QStringLiteral("rules-%1").arg(QLatin1String(step)))), 4);
     };
     walk("list");
     space.openStage(gold, stageOf("wipeBack"));

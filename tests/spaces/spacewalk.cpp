@@ -13,6 +13,11 @@ std::ostream& operator<<(std::ostream& out, const SpaceWay& way)
                << " scale " << way.scale << (way.rtl ? " rtl" : "") << " " << way.language.toStdString();
 }
 
+QString SpaceWay::picture(const QString& what) const
+{
+    return QStringLiteral("%1-%2-%3-%4%5").arg(what).arg(size.width()).arg(int(theme)).arg(scale).arg(language);
+}
+
 std::vector<SpaceWay> spaceWays()
 {
     using parts::Theme;
@@ -27,6 +32,9 @@ std::vector<SpaceWay> spokenWays()
     std::vector<SpaceWay> ways = spaceWays();
     const std::vector<SpaceWay> english = ways;
     for (const SpaceWay& way : english) {
+        if (way.theme != parts::Theme::Light || way.dpi != 96) {
+            continue; // words need the same room there
+        }
         for (const QString& language : languagesWalked()) {
             ways.push_back(way);
             ways.back().language = language;

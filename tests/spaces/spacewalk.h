@@ -23,10 +23,12 @@ struct SpaceWay {
     QString language = {}; ///< that every word comes in; empty: English
 
     parts::Look look() const { return parts::lookOf(theme, parts::Measure(dpi, scale)); }
+    /// What a picture of it is kept as.
+    QString picture(const QString& what) const;
 };
 std::ostream& operator<<(std::ostream& out, const SpaceWay& way);
 std::vector<SpaceWay> spaceWays();
-/// The same, and each of them in every other language.
+/// The same, and those that give words another room in every other language.
 std::vector<SpaceWay> spokenWays();
 
 /// A walk in one of these ways.
