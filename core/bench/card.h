@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/bench/hazardcheck.h"
+#include "core/bench/plannedhands.h"
 #include "core/bench/reach.h"
 #include "core/bench/window.h"
 
@@ -61,11 +62,15 @@ enum class ReasonKind {
     Stalled,      ///< `temperature` is under what it needs
     StaleReading, ///< the reading behind it is `span` old
     NoReading,
-    MayStay,  ///< nothing is lost by leaving it
-    Late,     ///< closed `span` ago
-    Hold,     ///< `text`
-    HeatOver, ///< `temperature` of `place` is over what something in it may get
-    Caution,  ///< `text`
+    MayStay,      ///< nothing is lost by leaving it
+    Late,         ///< closed `span` ago
+    Hold,         ///< `text`
+    Fits,         ///< a start now fits, until `until`: there is a whole plan of the bench with it
+    Clashes,      ///< it would cost the window of `stage` of `piece`, hands off there by `until`; unset: a later one
+    NotBefore,    ///< hands, place or hours are only there from `until`
+    UnsureIfFits, ///< no plan with it was found, nor that there is none; `piece` and `stage` as in Clashes
+    HeatOver,     ///< `temperature` of `place` is over what something in it may get
+    Caution,      ///< `text`
 };
 struct Reason {
     ReasonKind kind = ReasonKind::Caution;
@@ -141,6 +146,8 @@ struct Board {
     std::vector<HazardFinding> standing;
     std::vector<StateInForce> states;
     std::optional<Instant> freeUntil; ///< how long these hands may turn away; empty: nothing closes
+    bool planned = false;             ///< a whole plan stands behind `hands` and `freeUntil`
+    std::vector<PlannedHands> hands;  ///< whose hands are wanted when, oldest first
     std::vector<Window> windows;      ///< every window, for alerts and the common strip
     std::vector<Reach> reaches;       ///< how far each kind of mix in use would go if it were mixed now
     bool operator==(const Board&) const = default;

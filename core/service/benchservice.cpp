@@ -1,5 +1,7 @@
 #include "core/service/benchservice.h"
 
+#include "core/bench/boardplan.h"
+
 #include <algorithm>
 
 namespace mend::service {
@@ -26,12 +28,28 @@ Event BenchService::told(What what) const { return bench::toldNow(what, hand());
 void BenchService::refold()
 {
     m_fold = bench::fold(m_roster, m_events, m_book);
-    m_board = bench::boardOf(m_fold, m_book, m_clock.now().utc);
+    ++m_timesFolded;
+    m_board = boardAt(m_clock.now().utc);
+}
+
+bench::Board BenchService::boardAt(Instant now) const
+{
+    bench::Board board = bench::boardOf(m_fold, m_book, now);
+    if (m_plan) {
+        bench::layPlan(board, *m_plan);
+    }
+    return board;
+}
+
+void BenchService::usePlan(std::shared_ptr<const bench::StandingPlan> plan)
+{
+    m_plan = std::move(plan);
+    refresh(m_clock.now().utc);
 }
 
 void BenchService::refresh(Instant now)
 {
-    bench::Board board = bench::boardOf(m_fold, m_book, now);
+    bench::Board board = boardAt(now);
     const Instant before = std::exchange(m_board.at, now);
     const bool same = board == m_board;
     m_board.at = before;

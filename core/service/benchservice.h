@@ -3,9 +3,12 @@
 #include "core/base/clock.h"
 #include "core/bench/acts.h"
 #include "core/bench/card.h"
+#include "core/bench/standingplan.h"
 
 #include <QObject>
+#include <cstdint>
 #include <functional>
+#include <memory>
 #include <set>
 #include <vector>
 
@@ -40,6 +43,8 @@ public:
     const bench::BenchFold& bench() const { return m_fold; }
     const rules::RuleBook& book() const { return m_book; }
     const std::vector<bench::Event>& events() const { return m_events; }
+    /// Another number whenever anything else may be known of the bench than before, other than by the clock.
+    std::uint64_t timesFolded() const { return m_timesFolded; }
     PersonId atBench() const { return m_fold.atBench; }
 
     /// Pieces with an act that is not on the disk yet.
@@ -84,6 +89,10 @@ public:
     /// A piece was taken in (or its row changed) and stands in the file already.
     void changeRoster(bench::Roster roster, const std::vector<bench::Event>& stored = {});
     void useRules(rules::RuleBook book);
+    /// From now on the board says what this plan knows; null: there is none. A plan of a bench that has changed
+    /// since is not taken back before the next one is given.
+    void usePlan(std::shared_ptr<const bench::StandingPlan> plan);
+    std::shared_ptr<const bench::StandingPlan> plan() const { return m_plan; }
     /// Events reached the disk.
     void stored(const std::vector<EventId>& events);
 
@@ -108,17 +117,20 @@ private:
     std::vector<EventId> number(std::vector<bench::Event>& events);
     void keep(const std::vector<bench::Event>& events);
     void refold();
+    bench::Board boardAt(Instant now) const;
 
     const Clock& m_clock;
     rules::RuleBook m_book;
     bench::Roster m_roster;
     std::vector<bench::Event> m_events;
     bench::BenchFold m_fold;
+    std::uint64_t m_timesFolded = 0;
     bench::Board m_board;
     EventId m_next;
     Keep m_keep;
     std::set<EventId> m_pending;
     std::optional<UndoOffer> m_undo;
+    std::shared_ptr<const bench::StandingPlan> m_plan;
 };
 
 } // namespace mend::service

@@ -192,7 +192,8 @@ QString standingWords(Standing standing)
 bool reasonIsGrave(const bench::Reason& reason)
 {
     return reason.kind == ReasonKind::Hazard || reason.kind == ReasonKind::HeatOver ||
-           reason.kind == ReasonKind::Stalled || reason.kind == ReasonKind::TwoNeedHands;
+           reason.kind == ReasonKind::Stalled || reason.kind == ReasonKind::TwoNeedHands ||
+           reason.kind == ReasonKind::Clashes;
 }
 
 namespace {
@@ -230,6 +231,27 @@ QString chainWords(const bench::Reason& reason, const Names& names)
     const QString piece = nameIn(names.pieces, reason.piece);
     return act.isEmpty() ? CardWording::tr("then the %1").arg(piece)
                          : CardWording::tr("then %1: %2").arg(piece, act.left(1).toLower() + act.mid(1));
+}
+
+/// "would clash: celadon dish, dust the gold, closes 14:04"
+QString clashWords(const bench::Reason& reason, const Names& names, Instant now, const Manner& manner)
+{
+    const QString piece = nameIn(names.pieces, reason.piece);
+    if (piece.isEmpty() || !reason.until) {
+        return CardWording::tr("does not fit now: a window would close meanwhile");
+    }
+    const QString act = nameIn(names.acts, std::pair(reason.piece, reason.stage));
+    const QString closes = clockTime(*reason.until, now, manner);
+    return act.isEmpty() ? CardWording::tr("would clash: %1 closes %2").arg(piece, closes)
+                         : CardWording::tr("would clash: %1, %2, closes %3")
+                               .arg(piece, act.left(1).toLower() + act.mid(1), closes);
+}
+
+QString unsureWords(const bench::Reason& reason, const Names& names)
+{
+    const QString piece = nameIn(names.pieces, reason.piece);
+    return piece.isEmpty() ? CardWording::tr("unsure whether it fits")
+                           : CardWording::tr("unsure whether it fits beside %1").arg(piece);
 }
 
 QString placeOrHere(const bench::Reason& reason, const Names& names)
@@ -275,6 +297,16 @@ QString reasonWords(const bench::Reason& reason, const Names& names, Instant now
         return CardWording::tr("closed %1").arg(agoWords(reason.span.value_or(Span{0})));
     case ReasonKind::Hold:
         return reason.text.empty() ? CardWording::tr("on hold") : CardWording::tr("on hold: %1").arg(text(reason.text));
+    case ReasonKind::Fits:
+        return reason.until ? CardWording::tr("fits: start by %1").arg(clockTime(*reason.until, now, manner))
+                            : CardWording::tr("fits");
+    case ReasonKind::Clashes:
+        return clashWords(reason, names, now, manner);
+    case ReasonKind::NotBefore:
+        return reason.until ? CardWording::tr("cannot begin before %1").arg(clockTime(*reason.until, now, manner))
+                            : CardWording::tr("cannot begin now");
+    case ReasonKind::UnsureIfFits:
+        return unsureWords(reason, names);
     case ReasonKind::HeatOver:
         return reason.temperature ? CardWording::tr("%1 is %2: too warm for what is in it")
                                         .arg(placeOrHere(reason, names), temperatureWords(*reason.temperature, manner))

@@ -87,3 +87,53 @@ TEST(Fits, WhatIsNotOpenYetIsNoStartNow)
     ASSERT_TRUE(fit->notBefore.has_value());
     EXPECT_GE(*fit->notBefore, TestBench::at(at.now + 1));
 }
+
+namespace {
+
+/// Something done from minute 0 to 4 whose next hands, 4 minutes of them, have to begin by 16, beside 2 minutes of
+/// hands that nothing else hangs on.
+BenchProblem wipeAndOther(plan::Minute now)
+{
+    BenchProblem made;
+    made.zero = TestBench::at(0);
+    made.people = {PersonId(1)};
+    made.pieces = {PieceId(1), PieceId(2)};
+    made.steps = {{PieceId(1), {"fill", 1}}, {PieceId(1), {"wipe", 1}}, {PieceId(2), {"trim", 1}}};
+    plan::Problem& problem = made.problem;
+    problem.now = now;
+    problem.horizon = 1000;
+    problem.people = {"hands"};
+    problem.open = {{0, 1000}};
+    problem.pieces = {{"one", 0, 1000}, {"other", 0, 1000}};
+    problem.steps.resize(3);
+    for (plan::Step& step : problem.steps) {
+        step.duration = 4;
+    }
+    problem.steps[0].id = "fill";
+    problem.steps[0].started = 0;
+    problem.steps[0].person = 0;
+    problem.steps[1].id = "wipe";
+    problem.steps[2].id = "trim";
+    problem.steps[2].piece = 1;
+    problem.steps[2].duration = 2;
+    problem.lags = {{0, 1, 2, 12}};
+    return made;
+}
+
+std::optional<Instant> trimUntil(const BenchProblem& made)
+{
+    const auto fits = fitsOf(made, *planned(made).table, plan::MayStart::Depth::Thorough);
+    const auto trim = std::ranges::find(fits, PieceId(2), &Fit::piece);
+    EXPECT_TRUE(trim != fits.end() && trim->may == Fit::May::Yes);
+    return trim == fits.end() ? std::nullopt : trim->until;
+}
+
+} // namespace
+
+/// At 12 the other hands may begin by 14, and then not before the wipe is done, at 16: that break is what is said. At 8
+/// they may begin at any minute, before the wipe or after it.
+TEST(Fits, AYesSaysTheLastMinuteBeforeItBreaks)
+{
+    EXPECT_EQ(trimUntil(wipeAndOther(12)), TestBench::at(14));
+    EXPECT_EQ(trimUntil(wipeAndOther(8)), std::nullopt);
+}
