@@ -33,11 +33,11 @@ CardFace faceOf(const bench::Card& card, const Picture& picture)
         // Every caution stands on the page behind "why"; on the card only where there is room for it.
         const bool crowded = reason.kind == bench::ReasonKind::Caution && face.lines.size() >= 2;
         if (!words.isEmpty() && !crowded) {
-            face.lines.push_back({words, reasonIsGrave(reason)});
+            face.lines.push_back({words, reasonIsGrave(reason), reason.kind == bench::ReasonKind::Fits});
         }
     }
     if (parts::isEmpty(card.seam) && face.lines.empty()) {
-        face.lines.push_back({standingWords(card.standing), false});
+        face.lines.push_back({standingWords(card.standing), false, false});
     }
     face.window = joined(windowWords(card, picture.now, picture.manner));
     if (picture.extras.pending.contains(card.piece)) {

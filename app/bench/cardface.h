@@ -21,6 +21,7 @@ struct CardFace {
     struct Line {
         QString words;
         bool grave = false;
+        bool fits = false; ///< a whole plan stands behind it: in gold
         bool operator==(const Line&) const = default;
     };
     std::vector<Line> lines;

@@ -295,11 +295,13 @@ private:
         std::vector<CardFace::Line> lines = m_face.lines;
         if (!m_place.large && !m_face.window.isEmpty()) {
             // The window's own times go beside the first quiet reason, or stand alone.
-            const auto quiet = std::ranges::find(lines, false, &CardFace::Line::grave);
-            lines.insert(quiet, {m_face.window, false});
+            const auto quiet =
+                std::ranges::find_if(lines, [](const CardFace::Line& each) { return !each.grave && !each.fits; });
+            lines.insert(quiet, {m_face.window, false, false});
         }
         for (std::size_t i = 0; i < lines.size() && top + row <= bottom + 1.0; ++i) {
             QString words = lines[i].words;
+            const QString fits = lines[i].fits ? words : QString();
             const Role role = lines[i].grave ? Role::ReasonBold : plain;
             // As many quiet reasons on one line as fit whole.
             while (!lines[i].grave && i + 1 < lines.size() && !lines[i + 1].grave) {
@@ -318,10 +320,22 @@ private:
                 top += m_scribe.lines({double(m_text.left()), top, double(m_text.width()), rest}, words, ink,
                                       static_cast<int>(rest / row));
             } else {
-                m_scribe.text({double(m_text.left()), top, double(m_text.width()), row}, words, ink);
+                const double gold = goldFirst(fits, role, top);
+                m_scribe.text({m_text.left() + gold, top, m_text.width() - gold, row}, words.mid(fits.size()), ink);
                 top += row;
             }
         }
+    }
+
+    /// What a whole plan stands behind is said in gold; gives the width that it takes.
+    double goldFirst(const QString& fits, Role role, double top)
+    {
+        if (fits.isEmpty()) {
+            return 0.0;
+        }
+        const auto& t = m_scribe.tokens();
+        return m_scribe.text({double(m_text.left()), top, double(m_text.width()), double(rows(role))}, fits,
+                             {role, m_dark ? t.goldOnBlock : t.goldText, m_ground});
     }
 
     Scribe::Button actButton(const bench::CardAct& act, bool first)

@@ -20,6 +20,10 @@ int bandHeight(const Picture& picture, int rows);
 /// close allows, or from now until what is under hands is done. Empty: at no certain time.
 std::optional<InstantRange> handsWanted(const bench::Card& card, Instant now);
 
+/// The stretches in which hands are wanted for a piece: those of the plan that the board knows, else the one that its
+/// card speaks of.
+std::vector<InstantRange> handsFor(const bench::Card& card, const bench::Board& board);
+
 /// Said over everything while the glass may be wiped.
 parts::Scene wipeScene(const parts::Look& look, QSize size, qint64 millisecondsLeft, bool mirrored);
 

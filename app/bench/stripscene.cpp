@@ -3,7 +3,6 @@
 #include "app/parts/seamdrawing.h"
 
 #include <QCoreApplication>
-#include <QDateTime>
 
 #include <algorithm>
 #include <cmath>
@@ -217,17 +216,24 @@ private:
         m_scribe.line({axis.left, top - m_scribe.px(2)}, {axis.left, bottom}, t.ink, m_scribe.px(2), t.ground);
     }
 
-    /// An ink bar over the seam: when hands are wanted at the latest, or how long they are still on it.
+    /// Ink bars over the seam: the hands that the plan has for this piece, or, without a plan, when they are wanted at
+    /// the latest.
     void hands(const bench::Card& card, const parts::TimeAxis& axis, double top)
     {
-        const auto wanted = handsWanted(card, m_picture.now);
-        if (!wanted || axis.x(wanted->from) >= axis.right()) {
+        for (const InstantRange& wanted : handsFor(card, m_picture.board)) {
+            bar(wanted, axis, top);
+        }
+    }
+
+    void bar(const InstantRange& wanted, const parts::TimeAxis& axis, double top)
+    {
+        if (axis.x(wanted.from) >= axis.right() || axis.x(wanted.to) <= axis.left) {
             return;
         }
         const auto& t = m_scribe.tokens();
         const parts::AlongTime straight(m_scribe, axis.left, axis.right());
-        const double from = std::max(axis.left, axis.x(wanted->from));
-        const double to = std::min(axis.right(), std::max(axis.x(wanted->to), from + m_scribe.px(3)));
+        const double from = std::max(axis.left, axis.x(wanted.from));
+        const double to = std::min(axis.right(), std::max(axis.x(wanted.to), from + m_scribe.px(3)));
         m_scribe.fill({from, top, to - from, double(m_scribe.px(2.5))}, t.ink);
     }
 
@@ -239,13 +245,8 @@ private:
         const QString nowWords = service::timeOfDay(m_picture.now, m_picture.manner);
         const double nowWide = m_scribe.width(nowWords, Role::ReasonBold);
         m_scribe.text({axis.left, 0.0, nowWide, high}, nowWords, {Role::ReasonBold, t.ink, t.ground});
-        const auto offset = milliseconds(m_picture.manner.zone.offsetFromUtc(
-                                             QDateTime::fromMSecsSinceEpoch(m_picture.now.time_since_epoch().count())) *
-                                         1000LL);
-        const auto local = m_picture.now + offset;
-        Instant at = Instant(local.time_since_epoch() / ruler.step * ruler.step + ruler.step) - offset;
         double free = axis.left + nowWide + m_scribe.px(10);
-        for (; axis.x(at) < axis.right(); at += ruler.step) {
+        for (const Instant at : parts::wallTicks(axis, ruler.step, m_picture.manner.zone)) {
             const double x = axis.x(at);
             m_scribe.line({x, high}, {x, bottom}, t.edge, 1.2, t.ground, Qt::SolidLine, false);
             const QString words = service::timeOfDay(at, m_picture.manner);
@@ -282,6 +283,21 @@ std::optional<InstantRange> handsWanted(const bench::Card& card, Instant now)
     }
     const Instant from = std::max(now, *window.latestStart);
     return InstantRange{from, std::max(from, std::min(from + window.handsOn, *window.closes))};
+}
+
+std::vector<InstantRange> handsFor(const bench::Card& card, const bench::Board& board)
+{
+    if (!board.planned) {
+        const auto wanted = handsWanted(card, board.at);
+        return wanted ? std::vector<InstantRange>{*wanted} : std::vector<InstantRange>();
+    }
+    std::vector<InstantRange> all;
+    for (const bench::PlannedHands& hands : board.hands) {
+        if (hands.piece == card.piece) {
+            all.push_back({hands.from, hands.to});
+        }
+    }
+    return all;
 }
 
 int bandHeight(const Picture& picture, int rows)

@@ -1,5 +1,7 @@
 #include "app/parts/seamdrawing.h"
 
+#include <QDateTime>
+
 #include <algorithm>
 
 namespace mend::parts {
@@ -187,6 +189,19 @@ private:
 } // namespace
 
 double TimeAxis::x(Instant at) const { return left + width * (duration<double>(at - now) / duration<double>(shown)); }
+
+std::vector<Instant> wallTicks(const TimeAxis& axis, Span step, const QTimeZone& zone)
+{
+    const auto offset =
+        milliseconds(zone.offsetFromUtc(QDateTime::fromMSecsSinceEpoch(axis.now.time_since_epoch().count())) * 1000LL);
+    const auto local = axis.now + offset;
+    std::vector<Instant> ticks;
+    for (Instant at = Instant(local.time_since_epoch() / step * step + step) - offset; at < axis.now + axis.shown;
+         at += step) {
+        ticks.push_back(at);
+    }
+    return ticks;
+}
 
 TimeAxis axisOf(const bench::Card& card, Instant now, double left, double width)
 {

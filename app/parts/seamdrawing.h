@@ -3,6 +3,10 @@
 #include "app/parts/scribe.h"
 #include "core/bench/card.h"
 
+#include <QTimeZone>
+
+#include <vector>
+
 namespace mend::parts {
 
 /// Where an instant stands on a line that begins at now.
@@ -15,6 +19,9 @@ struct TimeAxis {
     double x(Instant at) const; ///< not cut off at the ends
     double right() const { return left + width; }
 };
+
+/// The instants on an axis at which a clock on the wall of that zone shows whole steps.
+std::vector<Instant> wallTicks(const TimeAxis& axis, Span step, const QTimeZone& zone);
 
 /// The axis of one card: the whole width is the whole stretch from what the window counts from
 /// to its end, so that the seam burns down from the right as a candle does.

@@ -11,6 +11,7 @@
 #include "app/program/notices.h"
 #include "app/program/opening.h"
 #include "app/program/piecelink.h"
+#include "app/program/planlink.h"
 #include "app/program/refusedwindow.h"
 #include "app/program/saveelsewhere.h"
 #include "app/program/sayacts.h"
@@ -21,6 +22,7 @@
 #include "core/service/clockwatch.h"
 #include "core/service/datafolder.h"
 #include "core/service/demobench.h"
+#include "core/service/planservice.h"
 
 #include <QApplication>
 #include <QElapsedTimer>
@@ -50,11 +52,13 @@ public:
           m_keeping(std::move(opened.store), [this](const auto& events) { return rulesFor(events); }),
           m_bench(m_clock, opened.bench.book, std::move(opened.bench.record),
                   [this](const auto& events) { m_keeping.keep(events); }),
-          m_alerts(m_bench), m_heart(m_clock, m_bench, m_alerts, service::LastSeen(lastSeenOf(opened.file))),
-          m_window(m_gate), m_player(sound::Player::Setup{}), m_notifier(desktop::sessionBus()),
+          m_alerts(m_bench), m_plans(m_clock, m_bench, opened.bench.studio),
+          m_heart(m_clock, m_bench, m_alerts, service::LastSeen(lastSeenOf(opened.file))), m_window(m_gate),
+          m_player(sound::Player::Setup{}), m_notifier(desktop::sessionBus()),
           m_awake(desktop::sessionBus(), desktop::systemBus()),
           m_alarm({m_alerts, m_bench, m_player, m_notifier, m_awake}),
           m_link({m_bench, m_alerts, m_heart, m_clock}, m_window, mannerOf(opened.bench.studio, locale)),
+          m_planLink({m_bench, m_plans, m_clock}, m_window, m_gate, m_manner),
           m_settings(QString::fromStdString((service::configFolder() / "window.ini").native()), QSettings::IniFormat),
           m_upkeep(m_keeping, m_clock, {opened.file, m_keeping.isWritable(), lastTold(m_bench.events())}),
           m_frontDoor(opened.file), m_doorLink({makeDoor(), m_bench, m_clock}, m_window, m_gate, m_manner),
@@ -105,6 +109,7 @@ public:
         m_window.show();
         m_window.bench().setFocus();
         QTimer::singleShot(2000, &m_upkeep, &Upkeep::begin); // checks never delay the first paint
+        QTimer::singleShot(200, &m_plans, &service::PlanService::begin);
         const auto told = m_options.sayActs ? std::make_unique<SayActs>(m_window) : nullptr;
         const EndSignal asked;
         QObject::connect(&asked, &EndSignal::came, &m_window, &QWidget::close);
@@ -148,6 +153,7 @@ private:
     SessionEnd putAway(int code)
     {
         m_window.hide();
+        m_plans.end();
         if (!m_next) {
             m_frontDoor.leave();
         }
@@ -178,6 +184,8 @@ private:
         QObject::connect(&m_sleepWatch, &desktop::SleepWatch::woke, &m_heart, &service::Heartbeat::lookNow);
         QObject::connect(&m_heart, &service::Heartbeat::sleptThrough, &m_spaces, &SpacesLink::nobodyLooked);
         QObject::connect(&m_heart, &service::Heartbeat::ticked, &m_upkeep, &Upkeep::look);
+        QObject::connect(&m_heart, &service::Heartbeat::ticked, &m_planLink, &PlanLink::look);
+        QObject::connect(&m_spaces.settings(), &SettingsSpace::studioTold, &m_planLink, &PlanLink::useStudio);
         QObject::connect(&m_filed, &Filed::goingBackWanted, &m_window, [this](const std::filesystem::path& backup) {
             goOver({m_file, backup, false, {}});
         });
@@ -250,6 +258,7 @@ private:
         QObject::connect(&m_doorLink, &DoorLink::pieceWanted, &m_pieceLink, &PieceLink::openPiece);
         QObject::connect(&m_doorLink.find(), &FindSpace::handOverWanted, &m_pieceLink, &PieceLink::handOver);
         m_doorLink.find().offerHandOver(true);
+        QObject::connect(&m_planLink, &PlanLink::pieceWanted, &m_pieceLink, &PieceLink::openPiece);
         m_pieceLink.connectPapers(m_spaces);
     }
 
@@ -281,13 +290,25 @@ private:
         QObject::connect(&m_window.bench().pedal(), &Pedal::longPress, &m_alarm, [this] { m_alarm.soundPedal(true); });
     }
 
+    /// A picture shows what a person would see a moment later.
+    void awaitPlan()
+    {
+        constexpr int longest = 3000;
+        QElapsedTimer waited;
+        waited.start();
+        m_plans.begin();
+        do {
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents | QEventLoop::AllEvents, 50);
+        } while (m_plans.isPlanning() && waited.elapsed() < longest);
+    }
+
     int endAfterPicture()
     {
         if (m_options.picture.isEmpty()) {
             return 0;
         }
         m_window.show();
-        QCoreApplication::processEvents();
+        awaitPlan();
         if (!m_window.grab().save(m_options.picture)) {
             std::fprintf(stderr, "The picture could not be written to %s.\n", qPrintable(m_options.picture));
             return 1;
@@ -309,6 +330,7 @@ private:
     Keeping m_keeping;
     service::BenchService m_bench;
     service::AlertService m_alerts;
+    service::PlanService m_plans;
     service::Heartbeat m_heart;
     desktop::SleepWatch m_sleepWatch{desktop::systemBus()};
     parts::TapGate m_gate;
@@ -318,6 +340,7 @@ private:
     desktop::KeepAwake m_awake;
     Alarm m_alarm;
     BenchLink m_link;
+    PlanLink m_planLink;
     QSettings m_settings;
     Upkeep m_upkeep;
     FrontDoor m_frontDoor;
