@@ -26,7 +26,7 @@ QString footOf(const Paper& paper, int page, int pages)
 {
     QString foot;
     for (const QString& part :
-         {paper.kind, paper.number, QCoreApplication::translate("Papers", "page %1 of %2").arg(page).arg(pages)}) {
+         {paper.kind, paper.number, QCoreApplication::translate("PapersWords", "page %1 of %2").arg(page).arg(pages)}) {
         foot += (foot.isEmpty() || part.isEmpty() ? QString() : QStringLiteral(" \u00b7 ")) + part;
     }
     return foot;

@@ -21,9 +21,9 @@ bool hasMetal(const Source& source)
 
 papers::Paper careSheet(const Source& source)
 {
-    papers::Paper paper = headed(tr("How to look after it"), source);
+    papers::Paper paper = headed(PapersWords::tr("How to look after it"), source);
     papers::Facts facts;
-    add(facts, tr("Mended with"), procedureName(source));
+    add(facts, PapersWords::tr("Mended with"), procedureName(source));
     paper.blocks.emplace_back(facts);
     addText(paper, source, "care.food", true);
     papers::Points points;
@@ -38,31 +38,32 @@ papers::Paper careSheet(const Source& source)
     paper.blocks.emplace_back(points);
     addText(paper, source, "care.lead", true);
     if (!source.studio.name.empty()) {
-        paper.blocks.emplace_back(papers::Paragraph{tr("Questions: %1").arg(service::text(source.studio.name)), false});
+        paper.blocks.emplace_back(
+            papers::Paragraph{PapersWords::tr("Questions: %1").arg(service::text(source.studio.name)), false});
     }
     return paper;
 }
 
 papers::Paper unclaimedNotice(const Source& source)
 {
-    papers::Paper paper = headed(tr("Your piece is ready"), source);
+    papers::Paper paper = headed(PapersWords::tr("Your piece is ready"), source);
     papers::Facts facts = ownerFacts(source);
     const bench::VisitFacts& told = source.file.dossier.now();
     const bench::PieceState* state = source.bench.piece(source.file.piece.id);
     const auto dayOf = service::dayIn(source.manner.zone);
     const auto hand = service::handOverFacts(source.file, state, source.book, source.now, dayOf);
-    add(facts, tr("May be collected since"),
+    add(facts, PapersWords::tr("May be collected since"),
         hand.collectable ? service::dayWords(*hand.collectable, source.manner) : QString());
     const auto countOf = [&](const QString& label, const std::optional<Money>& money) {
         add(facts, label, money ? service::moneyWords(*money, source.manner) : QString());
     };
     if (hand.owed.left && hand.owed.left->minorUnits() > 0) {
-        countOf(tr("Still owed"), hand.owed.left);
+        countOf(PapersWords::tr("Still owed"), hand.owed.left);
     }
-    add(facts, tr("Notices before this one"), source.manner.locale.toString(told.notices()));
+    add(facts, PapersWords::tr("Notices before this one"), source.manner.locale.toString(told.notices()));
     paper.blocks.emplace_back(facts);
     addText(paper, source, "unclaimed.notice");
-    paper.blocks.emplace_back(papers::Signature{tr("For the studio"), {}, {}, {}});
+    paper.blocks.emplace_back(papers::Signature{PapersWords::tr("For the studio"), {}, {}, {}});
     return paper;
 }
 
@@ -70,17 +71,17 @@ QString kindWords(Kind kind)
 {
     switch (kind) {
     case Kind::IntakeReceipt:
-        return tr("Intake receipt");
+        return PapersWords::tr("Intake receipt");
     case Kind::Quote:
-        return tr("Quote");
+        return PapersWords::tr("Quote");
     case Kind::TreatmentRecord:
-        return tr("Treatment record");
+        return PapersWords::tr("Treatment record");
     case Kind::CareSheet:
-        return tr("Care sheet");
+        return PapersWords::tr("Care sheet");
     case Kind::OutReceipt:
-        return tr("Receipt at hand-over");
+        return PapersWords::tr("Receipt at hand-over");
     case Kind::UnclaimedNotice:
-        return tr("Notice: not collected");
+        return PapersWords::tr("Notice: not collected");
     }
     return {};
 }
@@ -118,14 +119,15 @@ papers::Tag tagOf(const Source& source)
     const papers::Facts counted = countFacts(source);
     QStringList line;
     for (const papers::Fact& fact : counted.rows) {
-        line += fact.label == tr("Fragments") ? tr("%1 fragments").arg(fact.words) : fact.words;
+        line +=
+            fact.label == PapersWords::tr("Fragments") ? PapersWords::tr("%1 fragments").arg(fact.words) : fact.words;
     }
-    if (line.size() > 1 && line.last() == tr("nothing")) {
+    if (line.size() > 1 && line.last() == PapersWords::tr("nothing")) {
         line.removeLast();
     }
     if (const auto received = source.file.dossier.now().receivedAt) {
         const QDateTime at = QDateTime::fromMSecsSinceEpoch(received->time_since_epoch().count(), source.manner.zone);
-        line += tr("in %1").arg(source.manner.locale.toString(at.date(), QStringLiteral("d MMM yyyy")));
+        line += PapersWords::tr("in %1").arg(source.manner.locale.toString(at.date(), QStringLiteral("d MMM yyyy")));
     }
     return {service::text(source.file.piece.number), service::numberWords(source.file.piece.number),
             service::text(source.file.piece.benchName), service::joined(line)};

@@ -16,13 +16,13 @@ QString bodyWords(record::Body body)
 {
     switch (body) {
     case record::Body::Porous:
-        return tr("porous: it drinks water");
+        return PapersWords::tr("porous: it drinks water");
     case record::Body::Vitrified:
-        return tr("vitrified: it does not drink");
+        return PapersWords::tr("vitrified: it does not drink");
     case record::Body::Unknown:
         break;
     }
-    return tr("not known; treated as porous");
+    return PapersWords::tr("not known; treated as porous");
 }
 
 /// What is marked on a photo: "chip: rim, 12 mm".
@@ -34,8 +34,8 @@ QString captionOf(const record::PhotoNote& note, const Source& source)
     }
     int number = 0;
     for (const record::PhotoMark& mark : note.marks) {
-        const QString kind = tr("%1 %2").arg(++number).arg(service::markWords(mark.kind));
-        parts += mark.note.empty() ? kind : tr("%1: %2").arg(kind, service::text(mark.note));
+        const QString kind = PapersWords::tr("%1 %2").arg(++number).arg(service::markWords(mark.kind));
+        parts += mark.note.empty() ? kind : PapersWords::tr("%1: %2").arg(kind, service::text(mark.note));
     }
     if (note.taken) {
         parts += service::dayWords(service::dayIn(source.manner.zone)(*note.taken), source.manner);
@@ -100,9 +100,9 @@ QString procedureName(const Source& source)
 QString lengthWords(Length length, const Source& source)
 {
     if (source.studio.inches) {
-        return tr("%1 in").arg(source.manner.locale.toString(inMillimetres(length) / 25.4, 'f', 2));
+        return PapersWords::tr("%1 in").arg(source.manner.locale.toString(inMillimetres(length) / 25.4, 'f', 2));
     }
-    return tr("%1 mm").arg(source.manner.locale.toString(inMillimetres(length), 'f', 0));
+    return PapersWords::tr("%1 mm").arg(source.manner.locale.toString(inMillimetres(length), 'f', 0));
 }
 
 papers::Paper headed(const QString& kind, const Source& source)
@@ -121,8 +121,8 @@ papers::Paper headed(const QString& kind, const Source& source)
 papers::Facts ownerFacts(const Source& source)
 {
     papers::Facts facts;
-    add(facts, tr("Owner"), service::text(source.file.owner.name));
-    add(facts, tr("Reached by"), service::text(source.file.owner.contact));
+    add(facts, PapersWords::tr("Owner"), service::text(source.file.owner.name));
+    add(facts, PapersWords::tr("Reached by"), service::text(source.file.owner.contact));
     return facts;
 }
 
@@ -130,24 +130,26 @@ papers::Facts objectFacts(const Source& source)
 {
     const record::Piece& piece = source.file.piece;
     papers::Facts facts;
-    add(facts, tr("What it is"), service::text(piece.looks));
-    add(facts, tr("Maker or origin"), service::text(piece.maker));
-    add(facts, tr("Marks on it"), service::text(piece.marks));
+    add(facts, PapersWords::tr("What it is"), service::text(piece.looks));
+    add(facts, PapersWords::tr("Maker or origin"), service::text(piece.maker));
+    add(facts, PapersWords::tr("Marks on it"), service::text(piece.marks));
     QStringList size;
-    const std::pair<const char*, const std::optional<Length>*> lengths[] = {{"%1 high", &piece.size.height},
-                                                                            {"%1 wide", &piece.size.width},
-                                                                            {"%1 deep", &piece.size.depth},
-                                                                            {"wall %1", &piece.size.wall}};
+    const std::pair<const char*, const std::optional<Length>*> lengths[] = {
+        {QT_TRANSLATE_NOOP("PapersWords", "%1 high"), &piece.size.height},
+        {QT_TRANSLATE_NOOP("PapersWords", "%1 wide"), &piece.size.width},
+        {QT_TRANSLATE_NOOP("PapersWords", "%1 deep"), &piece.size.depth},
+        {QT_TRANSLATE_NOOP("PapersWords", "wall %1"), &piece.size.wall}};
     for (const auto& [words, length] : lengths) {
         if (*length) {
-            size += tr(words).arg(lengthWords(**length, source));
+            size += PapersWords::tr(words).arg(lengthWords(**length, source));
         }
     }
     if (piece.size.mass) {
-        size += tr("%1 g").arg(source.manner.locale.toString(std::round(inGrams(*piece.size.mass)), 'f', 0));
+        size +=
+            PapersWords::tr("%1 g").arg(source.manner.locale.toString(std::round(inGrams(*piece.size.mass)), 'f', 0));
     }
-    add(facts, tr("Size"), size.join(QStringLiteral(", ")));
-    add(facts, tr("Body"), bodyWords(piece.body));
+    add(facts, PapersWords::tr("Size"), size.join(QStringLiteral(", ")));
+    add(facts, PapersWords::tr("Body"), bodyWords(piece.body));
     return facts;
 }
 
@@ -158,13 +160,15 @@ papers::Facts countFacts(const Source& source)
     papers::Facts facts;
     const int fragments =
         told.fragments.in.value_or(visit.fragments > 0 ? visit.fragments : source.file.piece.fragments);
-    add(facts, tr("Fragments"), source.manner.locale.toString(fragments + told.fragmentsFound));
+    add(facts, PapersWords::tr("Fragments"), source.manner.locale.toString(fragments + told.fragmentsFound));
     QStringList accessories;
     for (const record::Accessory& accessory : visit.accessories) {
-        accessories += accessory.count == 1 ? service::text(accessory.what)
-                                            : tr("%1 (%2)").arg(service::text(accessory.what)).arg(accessory.count);
+        accessories += accessory.count == 1
+                           ? service::text(accessory.what)
+                           : PapersWords::tr("%1 (%2)").arg(service::text(accessory.what)).arg(accessory.count);
     }
-    add(facts, tr("Came with it"), accessories.isEmpty() ? tr("nothing") : accessories.join(QStringLiteral("; ")));
+    add(facts, PapersWords::tr("Came with it"),
+        accessories.isEmpty() ? PapersWords::tr("nothing") : accessories.join(QStringLiteral("; ")));
     return facts;
 }
 
@@ -172,17 +176,17 @@ void addCondition(papers::Paper& paper, const Source& source)
 {
     const record::Condition& condition = visitOf(source).condition;
     papers::Facts facts;
-    add(facts, tr("Seen"), service::text(condition.seen));
-    add(facts, tr("Looked at"), service::text(condition.how));
+    add(facts, PapersWords::tr("Seen"), service::text(condition.seen));
+    add(facts, PapersWords::tr("Looked at"), service::text(condition.how));
     for (const std::string& mend : condition.oldMends) {
-        add(facts, tr("Old mend"), service::text(mend));
+        add(facts, PapersWords::tr("Old mend"), service::text(mend));
     }
     if (!facts.rows.empty()) {
-        paper.blocks.emplace_back(papers::Heading{tr("Condition")});
+        paper.blocks.emplace_back(papers::Heading{PapersWords::tr("Condition")});
         paper.blocks.emplace_back(facts);
     }
     if (!condition.inferred.empty()) {
-        paper.blocks.emplace_back(papers::Heading{tr("What is inferred from it")});
+        paper.blocks.emplace_back(papers::Heading{PapersWords::tr("What is inferred from it")});
         paper.blocks.emplace_back(papers::Paragraph{service::text(condition.inferred), false});
     }
 }

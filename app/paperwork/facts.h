@@ -7,8 +7,10 @@
 // What several papers say alike.
 namespace mend::paperwork {
 
-/// Words of a paper in the language of the studio.
-inline QString tr(const char* words) { return QCoreApplication::translate("Papers", words); }
+/// Words of a paper in the language of the studio, as a translator finds them.
+class PapersWords {
+    Q_DECLARE_TR_FUNCTIONS(PapersWords)
+};
 
 /// Head of a paper about a piece: number, bench name, studio, date.
 papers::Paper headed(const QString& kind, const Source& source);

@@ -64,14 +64,15 @@ papers::Table logTable(const Source& source)
                                  source.now, source.manner);
     std::ranges::reverse(lines); // the log is newest first, a record begins at the beginning
     papers::Table table;
-    table.head = {tr("When"), tr("What"), tr("Who"), tr("Air"), tr("Remarks")};
+    table.head = {PapersWords::tr("When"), PapersWords::tr("What"), PapersWords::tr("Who"), PapersWords::tr("Air"),
+                  PapersWords::tr("Remarks")};
     for (const service::LogLine& line : lines) {
         if (line.takenBack) {
             continue;
         }
         QStringList remarks;
         if (const auto what = whatOf.find(line.event); what != whatOf.end() && isDeviation(what->second)) {
-            remarks += tr("otherwise than planned");
+            remarks += PapersWords::tr("otherwise than planned");
         }
         if (!line.note.isEmpty()) {
             remarks += line.note;
@@ -88,7 +89,7 @@ papers::Table logTable(const Source& source)
 papers::Table materialsTable(const Source& source)
 {
     papers::Table table;
-    table.head = {tr("Put into it"), tr("Batch"), tr("On")};
+    table.head = {PapersWords::tr("Put into it"), PapersWords::tr("Batch"), PapersWords::tr("On")};
     for (const bench::VisitFacts& visit : source.file.dossier.visits) {
         for (const bench::PutIn& put : visit.putIn) {
             const rules::Material* material = source.book.material(put.material);
@@ -107,31 +108,31 @@ papers::Table materialsTable(const Source& source)
 
 papers::Paper treatmentRecord(const Source& source)
 {
-    papers::Paper paper = headed(tr("Treatment record"), source);
+    papers::Paper paper = headed(PapersWords::tr("Treatment record"), source);
     papers::Facts facts = ownerFacts(source);
     append(facts, objectFacts(source));
     append(facts, countFacts(source));
-    add(facts, tr("Agreed procedure"), procedureName(source));
-    add(facts, tr("Visit"),
+    add(facts, PapersWords::tr("Agreed procedure"), procedureName(source));
+    add(facts, PapersWords::tr("Visit"),
         source.file.visits.size() > 1 ? source.manner.locale.toString(visitOf(source).number) : QString());
     paper.blocks.emplace_back(facts);
     addCondition(paper, source);
-    addPhotos(paper, source, record::conditionPhoto, tr("Before"));
+    addPhotos(paper, source, record::conditionPhoto, PapersWords::tr("Before"));
     papers::Table log = logTable(source);
-    paper.blocks.emplace_back(papers::Heading{tr("What was done")});
+    paper.blocks.emplace_back(papers::Heading{PapersWords::tr("What was done")});
     if (log.rows.empty()) {
-        paper.blocks.emplace_back(papers::Paragraph{tr("Nothing was told yet."), false});
+        paper.blocks.emplace_back(papers::Paragraph{PapersWords::tr("Nothing was told yet."), false});
     } else {
         paper.blocks.emplace_back(std::move(log));
     }
     if (papers::Table materials = materialsTable(source); !materials.rows.empty()) {
-        paper.blocks.emplace_back(papers::Heading{tr("What is in it now")});
+        paper.blocks.emplace_back(papers::Heading{PapersWords::tr("What is in it now")});
         paper.blocks.emplace_back(std::move(materials));
     }
-    addPhotos(paper, source, record::duringPhoto, tr("During"));
-    addPhotos(paper, source, record::finishedPhoto, tr("After"));
+    addPhotos(paper, source, record::duringPhoto, PapersWords::tr("During"));
+    addPhotos(paper, source, record::finishedPhoto, PapersWords::tr("After"));
     addText(paper, source, "record.keeping");
-    paper.blocks.emplace_back(papers::Signature{tr("Mended by"), {}, {}, {}});
+    paper.blocks.emplace_back(papers::Signature{PapersWords::tr("Mended by"), {}, {}, {}});
     return paper;
 }
 

@@ -1238,6 +1238,429 @@
     </message>
 </context>
 <context>
+    <name>PapersWords</name>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>Seite %1 von %2</translation>
+    </message>
+    <message>
+        <source>How to look after it</source>
+        <translation>Wie man damit umgeht</translation>
+    </message>
+    <message>
+        <source>Mended with</source>
+        <translation>Restauriert mit</translation>
+    </message>
+    <message>
+        <source>Questions: %1</source>
+        <translation>Fragen: %1</translation>
+    </message>
+    <message>
+        <source>Your piece is ready</source>
+        <translation>Ihr Stück ist fertig</translation>
+    </message>
+    <message>
+        <source>May be collected since</source>
+        <translation>Abholbar seit</translation>
+    </message>
+    <message>
+        <source>Still owed</source>
+        <translation>Noch offen</translation>
+    </message>
+    <message>
+        <source>Notices before this one</source>
+        <translation>Mitteilungen vor dieser</translation>
+    </message>
+    <message>
+        <source>For the studio</source>
+        <translation>Für das Atelier</translation>
+    </message>
+    <message>
+        <source>Intake receipt</source>
+        <translation>Annahmebeleg</translation>
+    </message>
+    <message>
+        <source>Quote</source>
+        <translation>Kostenvoranschlag</translation>
+    </message>
+    <message>
+        <source>Treatment record</source>
+        <translation>Restaurierungsbericht</translation>
+    </message>
+    <message>
+        <source>Care sheet</source>
+        <translation>Pflegeblatt</translation>
+    </message>
+    <message>
+        <source>Receipt at hand-over</source>
+        <translation>Ausgabebeleg</translation>
+    </message>
+    <message>
+        <source>Notice: not collected</source>
+        <translation>Mitteilung: nicht abgeholt</translation>
+    </message>
+    <message>
+        <source>Fragments</source>
+        <translation>Scherben</translation>
+    </message>
+    <message>
+        <source>%1 fragments</source>
+        <translation>%1 Scherben</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>porous: it drinks water</source>
+        <translation>porös: er saugt Wasser</translation>
+    </message>
+    <message>
+        <source>vitrified: it does not drink</source>
+        <translation>dicht gesintert: er saugt nicht</translation>
+    </message>
+    <message>
+        <source>not known; treated as porous</source>
+        <translation>nicht bekannt; als porös behandelt</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 in</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation>Eigentümer</translation>
+    </message>
+    <message>
+        <source>Reached by</source>
+        <translation>Erreichbar</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Was es ist</translation>
+    </message>
+    <message>
+        <source>Maker or origin</source>
+        <translation>Werkstatt oder Herkunft</translation>
+    </message>
+    <message>
+        <source>Marks on it</source>
+        <translation>Marken darauf</translation>
+    </message>
+    <message>
+        <source>%1 high</source>
+        <translation>%1 hoch</translation>
+    </message>
+    <message>
+        <source>%1 wide</source>
+        <translation>%1 breit</translation>
+    </message>
+    <message>
+        <source>%1 deep</source>
+        <translation>%1 tief</translation>
+    </message>
+    <message>
+        <source>wall %1</source>
+        <translation>Wandstärke %1</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>Body</source>
+        <translation>Scherben</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Came with it</source>
+        <translation>Dabei war</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Gesehen</translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation>Betrachtet</translation>
+    </message>
+    <message>
+        <source>Old mend</source>
+        <translation>Alte Restaurierung</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>What is inferred from it</source>
+        <translation>Was daraus geschlossen wird</translation>
+    </message>
+    <message>
+        <source>%1 to %2, estimate</source>
+        <translation>%1 bis %2, geschätzt</translation>
+    </message>
+    <message>
+        <source>%1, estimate</source>
+        <translation>%1, geschätzt</translation>
+    </message>
+    <message>
+        <source>signed on paper</source>
+        <translation>auf Papier unterschrieben</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Bezahlt</translation>
+    </message>
+    <message>
+        <source>Taken by</source>
+        <translation>Mitgenommen von</translation>
+    </message>
+    <message>
+        <source>A mend that can be undone.</source>
+        <translation>Eine Restaurierung, die sich wieder lösen lässt.</translation>
+    </message>
+    <message>
+        <source>The mend need not be one that can be undone.</source>
+        <translation>Die Restaurierung muss sich nicht wieder lösen lassen.</translation>
+    </message>
+    <message>
+        <source>The mend may show.</source>
+        <translation>Die Restaurierung darf zu sehen sein.</translation>
+    </message>
+    <message>
+        <source>The mend should not show.</source>
+        <translation>Die Restaurierung soll nicht zu sehen sein.</translation>
+    </message>
+    <message>
+        <source>Metal may be laid on it.</source>
+        <translation>Metall darf aufgelegt werden.</translation>
+    </message>
+    <message>
+        <source>No metal is laid on it.</source>
+        <translation>Es wird kein Metall aufgelegt.</translation>
+    </message>
+    <message>
+        <source>Afterwards it is not for food or drink.</source>
+        <translation>Danach ist es nicht für Speisen und Getränke.</translation>
+    </message>
+    <message>
+        <source>Damage that cannot be seen now may come to light.</source>
+        <translation>Schäden, die jetzt nicht zu sehen sind, können zutage treten.</translation>
+    </message>
+    <message>
+        <source>Pictures of it may be shown to others, without a name.</source>
+        <translation>Bilder davon dürfen anderen gezeigt werden, ohne Namen.</translation>
+    </message>
+    <message>
+        <source>Pictures of it are kept for the record only.</source>
+        <translation>Bilder davon dienen nur der Dokumentation.</translation>
+    </message>
+    <message>
+        <source>Declared value</source>
+        <translation>Angegebener Wert</translation>
+    </message>
+    <message>
+        <source>Promised for</source>
+        <translation>Zugesagt für</translation>
+    </message>
+    <message>
+        <source>Price band</source>
+        <translation>Preisrahmen</translation>
+    </message>
+    <message>
+        <source>Wished for</source>
+        <translation>Gewünscht</translation>
+    </message>
+    <message>
+        <source>To be done</source>
+        <translation>Was gemacht wird</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Wie</translation>
+    </message>
+    <message>
+        <source>What is wanted</source>
+        <translation>Was gewünscht ist</translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation>Vereinbart</translation>
+    </message>
+    <message>
+        <source>As it came in</source>
+        <translation>Beim Eingang</translation>
+    </message>
+    <message>
+        <source>to be agreed before work begins</source>
+        <translation>vor Beginn der Arbeit zu vereinbaren</translation>
+    </message>
+    <message>
+        <source>Fragments going out</source>
+        <translation>Scherben bei der Ausgabe</translation>
+    </message>
+    <message>
+        <source>Accessories going out</source>
+        <translation>Zubehör bei der Ausgabe</translation>
+    </message>
+    <message>
+        <source>Given back unmended</source>
+        <translation>Unrestauriert zurück</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Am</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Gemacht</translation>
+    </message>
+    <message>
+        <source>Less goes out than came in: what is missing is named and agreed below.</source>
+        <translation>Es geht weniger hinaus, als hereinkam: was fehlt, ist unten genannt und vereinbart.</translation>
+    </message>
+    <message>
+        <source>Handed over early because</source>
+        <translation>Vorzeitig ausgegeben, weil</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Wer</translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>otherwise than planned</source>
+        <translation>anders als geplant</translation>
+    </message>
+    <message>
+        <source>Put into it</source>
+        <translation>Eingebracht</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Charge</translation>
+    </message>
+    <message>
+        <source>Agreed procedure</source>
+        <translation>Vereinbartes Verfahren</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Besuch</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Was gemacht wurde</translation>
+    </message>
+    <message>
+        <source>Nothing was told yet.</source>
+        <translation>Noch wurde nichts eingetragen.</translation>
+    </message>
+    <message>
+        <source>What is in it now</source>
+        <translation>Was jetzt darin ist</translation>
+    </message>
+    <message>
+        <source>During</source>
+        <translation>Während</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Nachher</translation>
+    </message>
+    <message>
+        <source>Mended by</source>
+        <translation>Restauriert von</translation>
+    </message>
+    <message>
+        <source>On the bench</source>
+        <translation>Auf dem Werktisch</translation>
+    </message>
+    <message>
+        <source>as of %1; what was told later is not on it</source>
+        <translation>Stand %1; später Eingetragenes fehlt</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Als Nächstes</translation>
+    </message>
+    <message>
+        <source>Start by</source>
+        <translation>Beginnen bis</translation>
+    </message>
+    <message>
+        <source>Closes</source>
+        <translation>Schließt</translation>
+    </message>
+    <message>
+        <source>Otherwise</source>
+        <translation>Sonst</translation>
+    </message>
+    <message>
+        <source>opens %1</source>
+        <translation>öffnet %1</translation>
+    </message>
+    <message>
+        <source>waits until %1</source>
+        <translation>wartet bis %1</translation>
+    </message>
+    <message>
+        <source>A time is a reason to test with a fingertip or a witness sample, not a promise. Warm air closes a window sooner.</source>
+        <translation>Eine Zeit ist ein Anlass, mit der Fingerspitze oder einer Probe zu prüfen, kein Versprechen. Warme Luft schließt ein Zeitfenster früher.</translation>
+    </message>
+</context>
+<context>
     <name>PhotoWords</name>
     <message>
         <source>This picture</source>
