@@ -7,7 +7,7 @@
 
 namespace mend::app {
 
-/// The two of the tests, and every one that is shipped.
+/// The two of the tests, and every one that is shipped; where MEND_LANGUAGES_WALKED is set, those it names.
 QStringList languagesWalked();
 
 /// While it lives, every word that passes through a translation comes in that language: "en_XA" and "he_XB" of the
