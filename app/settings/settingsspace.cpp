@@ -13,10 +13,11 @@ using service::text;
 
 namespace {
 
+// What is wanted often or in need stands where no list has to be scrolled for it.
 constexpr std::array<SettingsPage, 13> allPages{
-    SettingsPage::Studio, SettingsPage::Hours,      SettingsPage::People, SettingsPage::Places, SettingsPage::Sound,
-    SettingsPage::Look,   SettingsPage::ScreenSize, SettingsPage::Hands,  SettingsPage::Units,  SettingsPage::Language,
-    SettingsPage::Papers, SettingsPage::Owners,     SettingsPage::Backup};
+    SettingsPage::Studio,   SettingsPage::Hours,  SettingsPage::People,     SettingsPage::Places, SettingsPage::Sound,
+    SettingsPage::Backup,   SettingsPage::Look,   SettingsPage::ScreenSize, SettingsPage::Hands,  SettingsPage::Units,
+    SettingsPage::Language, SettingsPage::Papers, SettingsPage::Owners};
 
 bool isModifier(int key)
 {
