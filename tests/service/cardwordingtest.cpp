@@ -100,7 +100,7 @@ TEST(CardWording, HasALineForEveryKindOfReason)
 {
     struct Row {
         Reason reason;
-        const char* words;
+        const char* words = "";
     };
     const Row rows[] = {
         {{.kind = ReasonKind::Hazard, .text = "No flame: pads are drying", .until = cardNow + minutes{37}},
