@@ -53,6 +53,12 @@ std::function<void()> IntakeForm::changing(std::function<void(record::Intake&)> 
     };
 }
 
+QString IntakeForm::typedOr(const QString& key, const QString& kept) const
+{
+    const auto typed = m_space.m_typed.find(key);
+    return typed != m_space.m_typed.end() ? typed->second : kept;
+}
+
 Sheet::Field IntakeForm::words(const char* key, const QString& label, std::string& to, bool pair)
 {
     Sheet::Field field;
@@ -205,10 +211,7 @@ void IntakeForm::askFragments()
     field.key = key;
     field.label = IntakeSpace::tr("or another count");
     field.figures = true;
-    const auto typed = m_space.m_typed.find(key);
-    field.value = typed != m_space.m_typed.end() ? typed->second
-                  : m_page.piece.fragments > 0   ? QString::number(m_page.piece.fragments)
-                                                 : QString();
+    field.value = typedOr(key, m_page.piece.fragments > 0 ? QString::number(m_page.piece.fragments) : QString());
     field.unit = IntakeSpace::tr("fragments");
     field.fault = fault("piece/fragments");
     const auto told = [space = &m_space, key](const QString& words) {

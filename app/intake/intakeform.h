@@ -37,6 +37,8 @@ private:
     parts::Sheet::Field length(const char* key, const QString& label, std::optional<Length>& to, bool pair = false);
     parts::Sheet::Field run(const char* key, const QString& label, Length& to, bool pair = false);
     QString fault(const char* key) const;
+    /// The line as it was typed, be it good or not; else what is kept.
+    QString typedOr(const QString& key, const QString& kept) const;
     std::function<void()> changing(std::function<void(record::Intake&)> change);
 
     IntakeSpace& m_space;

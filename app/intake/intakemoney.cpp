@@ -37,8 +37,7 @@ Sheet::Field IntakeForm::money(const char* key, const QString& label, std::optio
     Sheet::Field field;
     field.key = name;
     field.label = label + QStringLiteral(", ") + text(m_space.m_now.currency);
-    const auto typed = m_space.m_typed.find(name);
-    field.value = typed != m_space.m_typed.end() ? typed->second : to ? text(plainAmount(*to)) : QString();
+    field.value = typedOr(name, to ? text(plainAmount(*to)) : QString());
     field.figures = true;
     field.pair = pair;
     const bool unread = !field.value.trimmed().isEmpty() && !to;
@@ -75,8 +74,7 @@ void IntakeForm::addPromise()
                       .arg(m_space.m_now.manner.locale.toString(service::dateOf(plusDays(today, daysOfWeek)),
                                                                 QLocale::ShortFormat));
     other.figures = true;
-    const auto typed = m_space.m_typed.find(other.key);
-    other.value = typed != m_space.m_typed.end() ? typed->second : QString();
+    other.value = typedOr(other.key, {});
     const bool unread = !other.value.trimmed().isEmpty() && !m_page.promised;
     other.fault = unread ? IntakeSpace::tr("That is no day of the calendar.") : fault("promised");
     other.edited = [space = &m_space, key = other.key](const QString& words) {

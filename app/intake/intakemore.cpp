@@ -30,8 +30,8 @@ bool holds(const std::vector<std::string>& keys, const std::string& key)
     return std::ranges::find(keys, key) != keys.end();
 }
 
-/// Lines of a text as a list; empty lines are nothing.
-std::vector<std::string> linesOf(const QString& typed)
+/// What stands between the semicolons, as a list; nothing between two of them is nothing.
+std::vector<std::string> betweenSemicolons(const QString& typed)
 {
     std::vector<std::string> lines;
     for (const QString& line : typed.split(QLatin1Char(';'), Qt::SkipEmptyParts)) {
@@ -101,11 +101,10 @@ void IntakeForm::addOldMends()
     for (const std::string& mend : m_page.visit.condition.oldMends) {
         told += text(mend);
     }
-    const auto typed = m_space.m_typed.find(key);
-    field.value = typed != m_space.m_typed.end() ? typed->second : told.join(QStringLiteral("; "));
+    field.value = typedOr(key, told.join(QStringLiteral("; ")));
     field.edited = [space = &m_space, key](const QString& words) {
         space->m_typed[key] = words;
-        space->m_page.visit.condition.oldMends = linesOf(words);
+        space->m_page.visit.condition.oldMends = betweenSemicolons(words);
         space->change();
     };
     m_sheet.add(std::move(field));
@@ -158,12 +157,9 @@ Sheet::Field IntakeForm::measure(const char* key, const QString& label, const QS
     field.unit = unit;
     field.figures = true;
     field.pair = pair;
-    const auto typed = m_space.m_typed.find(name);
     const QLocale locale = m_space.m_now.manner.locale;
     constexpr int digits = 6;
-    field.value = typed != m_space.m_typed.end() ? typed->second
-                  : shown > 0                    ? locale.toString(shown, 'g', digits)
-                                                 : QString();
+    field.value = typedOr(name, shown > 0 ? locale.toString(shown, 'g', digits) : QString());
     const auto read = [locale](const QString& words) -> std::optional<double> {
         const auto number = service::typedNumber(words, locale);
         return number && *number > 0 && *number <= largest ? number : std::nullopt;
