@@ -65,12 +65,18 @@ OwnersLink::OwnersLink(service::Door& door, SettingsSpace& space, QObject* paren
     connect(&space, &SettingsSpace::ownerListLeft, this, &OwnersLink::leave);
 }
 
+OwnerListNow OwnersLink::listOf(const QString& file)
+{
+    OwnerListNow list;
+    list.file = QFileInfo(file).fileName();
+    return list;
+}
+
 void OwnersLink::read(const QString& file)
 {
     const int mine = ++m_newest;
     m_newcomers.clear();
-    m_now = {};
-    m_now.file = QFileInfo(file).fileName();
+    m_now = listOf(file);
     m_now.reading = true;
     m_space.setOwnerList(m_now);
     if (!m_aside) {
@@ -107,8 +113,7 @@ void OwnersLink::show(const QString& file, const exchange::PeopleList& list, std
                       const std::vector<record::Customer>& known)
 {
     m_newcomers = std::move(newcomers);
-    m_now = {};
-    m_now.file = QFileInfo(file).fileName();
+    m_now = listOf(file);
     for (const exchange::ListFault& fault : list.faults) {
         m_now.faults += tr("Line %1: %2").arg(fault.line).arg(text(fault.text));
     }
@@ -119,8 +124,7 @@ void OwnersLink::show(const QString& file, const exchange::PeopleList& list, std
 
 void OwnersLink::refuse(const QString& file, const QString& why)
 {
-    m_now = {};
-    m_now.file = QFileInfo(file).fileName();
+    m_now = listOf(file);
     m_now.fault = why;
     m_space.setOwnerList(m_now);
 }

@@ -22,6 +22,8 @@ public:
 
 private:
     void read(const QString& file);
+    /// What is known of a list that was chosen just now.
+    static OwnerListNow listOf(const QString& file);
     void show(const QString& file, const exchange::PeopleList& list, std::vector<service::Newcomer> newcomers,
               const std::vector<record::Customer>& known);
     void refuse(const QString& file, const QString& why);
