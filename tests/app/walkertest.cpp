@@ -46,17 +46,7 @@ std::vector<Way> ways()
     all.push_back({{1024, 600}, parts::Theme::Dark, 96, 1.0, false, false});
     all.push_back({{800, 560}, parts::Theme::Light, 96, 1.0, true, false});
     all.push_back({{640, 400}, parts::Theme::Light, 96, 1.0, false, false});
-    const std::vector<Way> english = all;
-    for (const Way& way : english) {
-        if (way.theme != parts::Theme::Light || way.dpi != 96 || way.rtl) {
-            continue; // words need the same room there
-        }
-        for (const QString& language : languagesWalked()) {
-            all.push_back(way);
-            all.back().language = language;
-            all.back().rtl = QLocale(all.back().language).textDirection() == Qt::RightToLeft;
-        }
-    }
+    addSpoken(all);
     return all;
 }
 

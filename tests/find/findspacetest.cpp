@@ -68,9 +68,7 @@ TEST_P(FindWalk, EverySpotCanBeHitReadAndNamed)
     const SpaceWay way = GetParam();
     GateClock clock;
     FindSpace space(clock.gate);
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.offerHandOver(true);
     space.setLists(QStringLiteral("24 pieces in the house"),
                    {{QStringLiteral("collect"), QStringLiteral("3 pieces may be collected"), answer().pieces},

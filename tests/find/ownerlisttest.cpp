@@ -146,9 +146,7 @@ TEST_P(OwnerListWalk, EverySpotCanBeHitReadAndNamed)
     const SpaceWay way = GetParam();
     GateClock clock;
     SettingsSpace space(clock.gate);
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.show();
     space.openSettings(SettingsPage::Owners);
     OwnerListNow list;

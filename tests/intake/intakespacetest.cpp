@@ -49,9 +49,7 @@ TEST_P(IntakeWalk, EverySpotCanBeHitReadAndNamed)
     const SomeAnswers answers;
     IntakeSpace space(clock.gate);
     space.setAnswers(&answers);
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.setNow(offered());
     space.show();
     for (int step = 0; step < 3; ++step) {

@@ -194,9 +194,7 @@ TEST_P(HandOverWalk, EverySpotCanBeHitReadAndNamed)
     GateClock clock;
     HandOverSpace space(clock.gate);
     space.setManner(samples::pieceManner());
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.setNow(samples::handOverNow());
     space.show();
     const auto look = [&](const char* step) {

@@ -268,9 +268,7 @@ TEST_P(PieceWalk, EverySpotCanBeHitReadAndNamed)
     GateClock clock;
     PieceSpace space(clock.gate);
     space.setManner(samples::pieceManner());
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.setNow(samples::pieceNow());
     space.show();
     for (int page = 0; page <= int(PiecePage::Papers); ++page) {

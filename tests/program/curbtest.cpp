@@ -198,9 +198,7 @@ TEST(RefusedWindowWalk, HasSpotsForAFingerInEveryWay)
             GateClock clock;
             RefusedWindow window(clock.gate, scratch / "bench.mendbench", {kind, "9"}, TestBench::at(0),
                                  service::Manner());
-            window.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-            window.resize(way.size);
-            window.setLook(way.look());
+            way.dress(window);
             window.show();
             const Walk walk = walkSheets({&window.page()}, way.look());
             EXPECT_TRUE(walk.faults.isEmpty()) << qPrintable(walk.faults.join(QLatin1Char('\n')));

@@ -173,9 +173,7 @@ TEST_P(DayLogWalk, EverySpotCanBeHitReadAndNamed)
     GateClock clock;
     Asked asked;
     DayLogSpace space(clock.gate);
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.setAnswers(&asked);
     space.setNow(today(), noonish);
     space.show();

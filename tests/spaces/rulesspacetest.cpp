@@ -221,9 +221,7 @@ TEST_P(RulesWalk, EverySpotCanBeHitReadAndNamed)
     GateClock clock;
     Moves moves;
     RulesSpace space(clock.gate);
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.setAnswers(&moves);
     space.setNow(shipped());
     space.show();

@@ -404,9 +404,7 @@ TEST_P(SettingsWalk, EverySpotOfEveryPageCanBeHitReadAndNamed)
     const SpaceWay way = GetParam();
     GateClock clock;
     SettingsSpace space(clock.gate);
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.setNow(given());
     space.show();
     space.setPaperTexts(paperTexts());

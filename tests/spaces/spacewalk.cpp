@@ -30,17 +30,7 @@ std::vector<SpaceWay> spaceWays()
 std::vector<SpaceWay> spokenWays()
 {
     std::vector<SpaceWay> ways = spaceWays();
-    const std::vector<SpaceWay> english = ways;
-    for (const SpaceWay& way : english) {
-        if (way.theme != parts::Theme::Light || way.dpi != 96) {
-            continue; // words need the same room there
-        }
-        for (const QString& language : languagesWalked()) {
-            ways.push_back(way);
-            ways.back().language = language;
-            ways.back().rtl = QLocale(ways.back().language).textDirection() == Qt::RightToLeft;
-        }
-    }
+    addSpoken(ways);
     return ways;
 }
 

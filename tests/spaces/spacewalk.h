@@ -23,6 +23,13 @@ struct SpaceWay {
     QString language = {}; ///< that every word comes in; empty: English
 
     parts::Look look() const { return parts::lookOf(theme, parts::Measure(dpi, scale)); }
+    /// Gives a space its direction, size and look.
+    template <class Space> void dress(Space& space) const
+    {
+        space.setLayoutDirection(rtl ? Qt::RightToLeft : Qt::LeftToRight);
+        space.resize(size);
+        space.setLook(look());
+    }
     /// What a picture of it is kept as.
     QString picture(const QString& what) const;
 };

@@ -139,9 +139,7 @@ TEST_P(WhileAwayWalk, EverySpotCanBeHitReadAndNamed)
     const SpaceWay way = GetParam();
     GateClock clock;
     WhileAwaySpace space(clock.gate);
-    space.setLayoutDirection(way.rtl ? Qt::RightToLeft : Qt::LeftToRight);
-    space.resize(way.size);
-    space.setLook(way.look());
+    way.dress(space);
     space.setNow(everything(), morning);
     space.show();
     const Walk found = walkSheets({&space.sheet()}, way.look());
